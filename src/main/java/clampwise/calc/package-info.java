@@ -1,0 +1,3 @@
+/** Pure engineering calculations in SI. */
+@org.jspecify.annotations.NullMarked
+package clampwise.calc;

@@ -1,0 +1,3 @@
+/** Commands: arguments, terminal, exit codes. */
+@org.jspecify.annotations.NullMarked
+package clampwise.cli;

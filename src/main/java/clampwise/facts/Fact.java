@@ -1,0 +1,36 @@
+package clampwise.facts;
+
+import clampwise.catalogue.Limit;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Optional;
+
+/**
+ * One answered question about the layout, ready to be judged: the measured value and its limit side
+ * by side. Rules compare the components of a fact; they compute nothing.
+ *
+ * <p>A fact type belongs to one question. Where the question cannot be answered for a subject, the
+ * derivation records a {@link Missing} of that type instead.
+ */
+public interface Fact {
+
+  /** What the fact is about. */
+  Subject subject();
+
+  /** What would have to change if the fact is a defect; facts with one cause make one finding. */
+  default Subject cause() {
+    return subject();
+  }
+
+  /** The written value that would have to change. */
+  Span at();
+
+  /** The unit in which the designer wrote the lengths this fact compares. */
+  Unit shown();
+
+  /** The limit of code or practice that the fact is held against, if it is one. */
+  default Optional<Limit> limitFrom() {
+    return Optional.empty();
+  }
+}

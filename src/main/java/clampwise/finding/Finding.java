@@ -1,0 +1,33 @@
+package clampwise.finding;
+
+import clampwise.source.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One mistake, wherever it shows.
+ *
+ * @param rule id of the rule that found it
+ * @param severity how much it weighs
+ * @param title what kind of defect it is
+ * @param message what was found, with the designer's own numbers
+ * @param reason why it matters in the trade
+ * @param remedy one concrete change that would clear it
+ * @param basis what the limit rests on
+ * @param cause the subject that has to change; with the rule it is the finding's identity
+ * @param at the value that has to change
+ * @param comparison the worst measured number and its limit, where the rule compares numbers
+ * @param places every place at which it shows, worst first
+ */
+public record Finding(
+    String rule,
+    Severity severity,
+    String title,
+    String message,
+    String reason,
+    String remedy,
+    List<Basis> basis,
+    Subject cause,
+    Span at,
+    Optional<Comparison> comparison,
+    List<Place> places) {}

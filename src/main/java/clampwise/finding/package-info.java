@@ -1,0 +1,3 @@
+/** Findings, what was not checked, and the evidence they carry. */
+@org.jspecify.annotations.NullMarked
+package clampwise.finding;

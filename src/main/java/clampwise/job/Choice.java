@@ -1,0 +1,22 @@
+package clampwise.job;
+
+import clampwise.source.Span;
+import java.util.Locale;
+
+/**
+ * One word of a fixed list.
+ *
+ * @param value the word; {@code DOUBLE_LOCK} is written {@code double-lock}
+ */
+public record Choice<E extends Enum<E>>(E value, Span at) implements Written {
+
+  /** The word as a designer writes it. */
+  public static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public String toString() {
+    return word(value);
+  }
+}

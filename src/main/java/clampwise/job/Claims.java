@@ -1,0 +1,12 @@
+package clampwise.job;
+
+import clampwise.job.Quantity.Length;
+import java.util.Optional;
+
+/** What the drawings state, to be compared with what is computed. */
+public record Claims(
+    @Doc("Width of the wind zones drawn along the edges.") Optional<Length> zoneWidth,
+    @Doc("Modules counted on the drawing.") Optional<Count> modules,
+    @Doc("Attachments counted on the drawing.") Optional<Count> attachments,
+    @Doc("Mid clamps counted on the drawing.") Optional<Count> midClamps,
+    @Doc("End clamps counted on the drawing.") Optional<Count> endClamps) {}

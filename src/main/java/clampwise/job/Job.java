@@ -1,0 +1,23 @@
+package clampwise.job;
+
+import java.util.Optional;
+
+/**
+ * One layout as the designer wrote it. Components that are neither optional nor a list must be
+ * written; everything else may be left out, and the checks that need it are then not checked.
+ */
+public record Job(
+    @Doc("What this job is called on the drawings.") Text job,
+    @Doc("Revision of the drawings this file describes.") Optional<Text> revision,
+    @Doc("Units of numbers written without one.") Optional<DefaultUnits> units,
+    @Doc("Where the building stands and which codes hold there.") Optional<Site> site,
+    @Doc("The building that carries the roof.") Optional<Building> building,
+    @Doc("Roof coverings, by name.") Named<Panel> panels,
+    @Doc("Roof planes, by name.") Named<Plane> planes,
+    @Doc("Module types written out in the job, by name.") Named<ModuleType> modules,
+    @Doc("Parts written out in the job; they go before parts of the catalogue.")
+        Optional<Parts> parts,
+    @Doc("Fields of modules, by name.") Named<Field> fields,
+    @Doc("Bonding of the frames to ground.") Optional<Bonding> bonding,
+    @Doc("What the drawings state, to be compared with what is computed.") Optional<Claims> claims,
+    @Doc("What was measured on the roof.") Optional<Survey> survey) {}

@@ -1,0 +1,15 @@
+package clampwise.job;
+
+import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Torque;
+import java.util.Optional;
+
+/** A mid clamp or an end clamp: it grips module frames. */
+public record ModuleClamp(
+    @Doc("Frame heights it grips.") Optional<LengthRange> frameHeight,
+    @Doc("Gap it sets between two frames; none for end clamps.") Optional<Length> gap,
+    @Doc("Widest gap it can hold; none for end clamps.") Optional<Length> gapAtMost,
+    @Doc("Largest difference of two frames' heights it can hold.")
+        Optional<Length> heightDifferenceAtMost,
+    @Doc("Whether it is rated to bond the frames it grips.") Optional<Flag> bonding,
+    @Doc("Tightening torque.") Optional<Torque> torque) {}

@@ -1,0 +1,29 @@
+package clampwise.job;
+
+import clampwise.job.Quantity.Length;
+import java.util.Optional;
+
+/** A thing on the roof that modules must keep clear of. */
+public record Obstruction(
+    @Doc("What it is.") Choice<Obstruction.Kind> kind,
+    @Doc("Its lower left corner, or its centre if it is round.") Spot at,
+    @Doc("Extent along x up, if it is rectangular.") Optional<Size> size,
+    @Doc("Diameter, if it is round.") Optional<Length> diameter,
+    @Doc("Height above the roof.") Optional<Length> height,
+    @Doc("Distance modules keep from it.") Optional<Length> clearance) {
+
+  /** What stands on or opens a roof. */
+  public enum Kind {
+    VENT,
+    RIDGE_VENT,
+    FLUE,
+    SKYLIGHT,
+    TRANSLUCENT_PANEL,
+    HATCH,
+    CURB,
+    UNIT,
+    DRAIN,
+    SNOW_RETENTION,
+    OTHER
+  }
+}

@@ -1,0 +1,50 @@
+package clampwise.job;
+
+import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Thickness;
+import java.util.List;
+import java.util.Optional;
+
+/** A roof covering. */
+public record Panel(
+    @Doc("How the covering is built.") Choice<Panel.Kind> kind,
+    @Doc(
+            "Seam fold (single-lock, double-lock, snap-lock, bulb, batten), or the name of the rib"
+                + " profile.")
+        Optional<Text> profile,
+    @Doc("Metal of the sheet.") Optional<Choice<Metal>> metal,
+    @Doc("Base metal thickness, as a length or a gauge such as 24 ga.")
+        Optional<Thickness> thickness,
+    @Doc("Metallic coating, such as AZ50 or G90.") Optional<Text> coating,
+    @Doc("Distance between neighbouring seams, structural ribs or crests.") Optional<Length> pitch,
+    @Doc("Height of the seam, rib or corrugation.") Optional<Length> height,
+    @Doc("Width of the seam at the clamp, or of the flat on top of the rib.")
+        Optional<Length> topWidth,
+    @Doc("Distances of the minor, non-structural ribs from the structural rib to their left.")
+        List<Length> minorRibs,
+    @Doc("Whether the clips let the panel slide.") Optional<Choice<Panel.Clips>> clips,
+    @Doc("Where each panel run is fixed.") Optional<Choice<Panel.FixedPoint>> fixedPoint,
+    @Doc("What the panel rests on.") Optional<Choice<Substrate>> substrate,
+    @Doc("Facts above that nobody has confirmed, by key.") List<Text> assumed) {
+
+  /** How a metal roof covering is built. */
+  public enum Kind {
+    STANDING_SEAM,
+    TRAPEZOIDAL,
+    CORRUGATED
+  }
+
+  /** How the panel is held to the structure. */
+  public enum Clips {
+    FLOATING,
+    FIXED,
+    THROUGH_FASTENED
+  }
+
+  /** Where a panel run is fixed against sliding. */
+  public enum FixedPoint {
+    EAVE,
+    RIDGE,
+    MIDDLE
+  }
+}

@@ -1,0 +1,31 @@
+package clampwise.job;
+
+import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Thickness;
+import java.util.List;
+import java.util.Optional;
+
+/** What seam clamps and rib brackets have in common: they hold the array to the sheet. */
+public sealed interface RoofAttachment permits SeamClamp, RibBracket {
+
+  /** Names of the seam folds or rib profiles it is made for. */
+  List<Text> profiles();
+
+  /** Thinnest sheet it may hold to. */
+  Optional<Thickness> thicknessAtLeast();
+
+  /** What it was tested on. */
+  List<Tested> tested();
+
+  /** Height of the module's underside above the pan. */
+  Optional<Length> standoff();
+
+  /** Least distance to a cut end of the panel or an end lap. */
+  Optional<Length> fromPanelEnd();
+
+  /** Whether it may sit over a clip. */
+  Optional<Flag> overClip();
+
+  /** Whether it pins the panel to the structure, so that the panel cannot slide there. */
+  boolean fixesPanel();
+}

@@ -1,0 +1,3 @@
+/** What the designer wrote, as records whose values know their place in the file. */
+@org.jspecify.annotations.NullMarked
+package clampwise.job;

@@ -1,0 +1,3 @@
+/** Design review of rail-less solar layouts on metal roofs. */
+@org.jspecify.annotations.NullMarked
+package clampwise;

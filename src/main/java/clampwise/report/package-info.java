@@ -1,0 +1,3 @@
+/** One renderer a format. */
+@org.jspecify.annotations.NullMarked
+package clampwise.report;

@@ -1,0 +1,25 @@
+package clampwise.review;
+
+import clampwise.finding.Coverage;
+import clampwise.finding.Finding;
+import clampwise.finding.NotChecked;
+import clampwise.source.Problem;
+import java.util.List;
+
+/**
+ * What a review of one job says.
+ *
+ * @param file the job file as the user named it
+ * @param title what the job is called
+ * @param problems what could not be read
+ * @param findings in the one order every report uses
+ * @param notChecked what could not be judged, and why
+ * @param coverage how far each rule got, in order of rule id
+ */
+public record Review(
+    String file,
+    String title,
+    List<Problem> problems,
+    List<Finding> findings,
+    List<NotChecked> notChecked,
+    List<Coverage> coverage) {}

@@ -1,0 +1,3 @@
+/** One review, start to end: the public Java API. */
+@org.jspecify.annotations.NullMarked
+package clampwise.review;

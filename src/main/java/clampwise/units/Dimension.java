@@ -1,0 +1,18 @@
+package clampwise.units;
+
+/** The physical kind of a quantity. Two units convert into each other only within one dimension. */
+public enum Dimension {
+  LENGTH,
+  ANGLE,
+  AREA,
+  MASS,
+  FORCE,
+  PRESSURE,
+  SPEED,
+  TEMPERATURE,
+  TORQUE,
+  VOLTAGE,
+  CURRENT,
+  WIRE_SIZE,
+  NUMBER
+}
