@@ -8,8 +8,8 @@ public final class Snap {
   private Snap() {}
 
   /**
-   * A length rounded to a tenth of a micrometre, far below anything measured on a roof and far above
-   * the rounding noise of sums.
+   * A length rounded to a tenth of a micrometre, far below anything measured on a roof and far
+   * above the rounding noise of sums.
    *
    * @param lengthM [m]
    * @return the rounded length [m]

@@ -28,8 +28,7 @@ public record Field(
     @Doc("Where the attachments sit.") Optional<Attach> attach,
     @Doc("Module type of single modules that differ, by module name.") Named<Text> otherModules,
     @Doc("Load each module must carry, per direction.") Optional<Field.DesignLoad> designLoad,
-    @Doc("Side whose rating the calculation uses.")
-        Optional<Choice<ModuleType.Side>> ratingUsed,
+    @Doc("Side whose rating the calculation uses.") Optional<Choice<ModuleType.Side>> ratingUsed,
     @Doc("Widest spacing between attachments along a line, by wind zone.")
         Named<Length> allowedSpacing,
     @Doc("Widest spacing between attachments along a seam, by wind zone.")

@@ -17,7 +17,8 @@ public record Plane(
     @Doc("Direction the plane faces.") Optional<Azimuth> azimuth,
     @Doc("Rectangular outline: along the eave x up the slope.") Optional<Size> size,
     @Doc("Kinds of the edges of a rectangular outline.") Optional<Plane.RectangleEdges> edges,
-    @Doc("Outline of any shape: corners anticlockwise, each with the kind of the edge that follows.")
+    @Doc(
+            "Outline of any shape: corners anticlockwise, each with the kind of the edge that follows.")
         List<Plane.Corner> outline,
     @Doc("Where the seams, structural ribs or crests lie.") Optional<Seams> seams,
     @Doc("Where the purlins or clip lines lie.") Optional<Purlins> purlins,
@@ -53,8 +54,7 @@ public record Plane(
       @Doc("Distance of the first seam from the left end of the eave.") Optional<Offset> first,
       @Doc("Pitch on the drawing, if it differs from the covering's.") Optional<Length> pitch,
       @Doc("How many seams there are; as many as fit when left out.") Optional<Count> count,
-      @Doc("Measured positions, cumulatively from the left end of the eave.")
-          List<Offset> surveyed,
+      @Doc("Measured positions, cumulatively from the left end of the eave.") List<Offset> surveyed,
       @Doc("CSV file beside the job with the measured positions (columns seam, along).")
           Optional<Text> surveyFile) {}
 
@@ -62,6 +62,5 @@ public record Plane(
   public record Purlins(
       @Doc("Distance of the first line up the slope.") Optional<Offset> first,
       @Doc("Distance between lines.") Optional<Length> spacing,
-      @Doc("Each line's distance up the slope, if they are not evenly spaced.")
-          List<Offset> at) {}
+      @Doc("Each line's distance up the slope, if they are not evenly spaced.") List<Offset> at) {}
 }

@@ -14,7 +14,8 @@ public record Site(
     @Doc("Ground snow load.") Optional<Pressure> groundSnow,
     @Doc("Lowest expected ambient temperature.") Optional<Temperature> lowestTemperature,
     @Doc("Highest expected ambient temperature.") Optional<Temperature> highestTemperature,
-    @Doc("Corrosivity class of the air, C1 to CX.") Optional<Choice<Site.Corrosivity>> corrosivity) {
+    @Doc("Corrosivity class of the air, C1 to CX.")
+        Optional<Choice<Site.Corrosivity>> corrosivity) {
 
   /** Corrosivity of the atmosphere, ISO 9223. */
   public enum Corrosivity {
