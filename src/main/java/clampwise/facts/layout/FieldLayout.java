@@ -23,7 +23,9 @@ import java.util.Optional;
  * @param modules by column, then by row
  * @param lines number n is at index n-1: where the lines lie [m up]
  * @param attachments in order of line, then left to right
- * @param edges supported edges of all modules
+ * @param edges supported edges of all modules, lower before upper, in the order of the modules
+ * @param attachmentsUnknown why the attachments are not known, if they are not, such as {@code field
+ *     A has no attachment schedule}; the list of attachments is then empty and means nothing
  * @param at where the field was written
  */
 public record FieldLayout(
@@ -40,4 +42,5 @@ public record FieldLayout(
     List<Double> lines,
     List<Attachment> attachments,
     List<ModuleEdge> edges,
+    Optional<String> attachmentsUnknown,
     Span at) {}

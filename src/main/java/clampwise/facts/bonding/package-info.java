@@ -1,0 +1,3 @@
+/** Facts about the bonding of the frames. */
+@org.jspecify.annotations.NullMarked
+package clampwise.facts.bonding;

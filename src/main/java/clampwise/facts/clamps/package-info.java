@@ -1,0 +1,3 @@
+/** Facts about clamps, frames and module edges. */
+@org.jspecify.annotations.NullMarked
+package clampwise.facts.clamps;
