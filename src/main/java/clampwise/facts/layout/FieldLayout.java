@@ -24,8 +24,8 @@ import java.util.Optional;
  * @param lines number n is at index n-1: where the lines lie [m up]
  * @param attachments in order of line, then left to right
  * @param edges supported edges of all modules, lower before upper, in the order of the modules
- * @param attachmentsUnknown why the attachments are not known, if they are not, such as {@code field
- *     A has no attachment schedule}; the list of attachments is then empty and means nothing
+ * @param attachmentsUnknown why the attachments are not known, if they are not, such as {@code
+ *     field A has no attachment schedule}; the list of attachments is then empty and means nothing
  * @param at where the field was written
  */
 public record FieldLayout(
