@@ -1,0 +1,48 @@
+package clampwise.rulebook.build;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The folder with the rules, their pages and the base jobs of their examples. */
+public record RuleFolder(Path root) {
+  private static final String BASE_JOBS = "base";
+
+  /** All rules in order of their file names. */
+  public List<RuleText> rules() throws IOException {
+    List<RuleText> rules = new ArrayList<>();
+    for (Path file : files(".drl")) {
+      rules.add(new RuleText(relative(file), Files.readString(file)));
+    }
+    return rules;
+  }
+
+  /** All rule pages in order of their file names. */
+  public List<Path> pages() throws IOException {
+    return files(".md");
+  }
+
+  private List<Path> files(String ending) throws IOException {
+    if (!Files.isDirectory(root)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.walk(root)) {
+      return all.filter(file -> file.toString().endsWith(ending))
+          .filter(this::inTopic)
+          .sorted()
+          .toList();
+    }
+  }
+
+  private boolean inTopic(Path file) {
+    Path within = root.relativize(file);
+    return within.getNameCount() == 2 && !within.startsWith(BASE_JOBS);
+  }
+
+  private String relative(Path file) {
+    return root.relativize(file).toString().replace('\\', '/');
+  }
+}
