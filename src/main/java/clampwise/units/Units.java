@@ -1,0 +1,147 @@
+package clampwise.units;
+
+import static clampwise.units.Dimension.ANGLE;
+import static clampwise.units.Dimension.AREA;
+import static clampwise.units.Dimension.CURRENT;
+import static clampwise.units.Dimension.FORCE;
+import static clampwise.units.Dimension.LENGTH;
+import static clampwise.units.Dimension.MASS;
+import static clampwise.units.Dimension.NUMBER;
+import static clampwise.units.Dimension.PRESSURE;
+import static clampwise.units.Dimension.SPEED;
+import static clampwise.units.Dimension.TEMPERATURE;
+import static clampwise.units.Dimension.TORQUE;
+import static clampwise.units.Dimension.VOLTAGE;
+import static clampwise.units.Dimension.WIRE_SIZE;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Every unit the program knows, with the spellings people use. */
+public final class Units {
+
+  private static final double POUND_KG = 0.45359237;
+  private static final double POUND_FORCE_N = POUND_KG * 9.80665;
+  private static final double FOOT_M = 0.3048;
+  private static final double INCH_M = 0.0254;
+  private static final double PSF_PA = POUND_FORCE_N / (FOOT_M * FOOT_M);
+
+  /** Sheet gauge: a number that means a thickness only together with the metal. */
+  public static final Unit GAUGE = Unit.of("ga", LENGTH, 1);
+
+  /** American wire gauge; not a multiple of anything, so its factor is not used. */
+  public static final Unit AWG = Unit.of("AWG", WIRE_SIZE, 1);
+
+  public static final Unit DEGREE = Unit.of("deg", ANGLE, Math.PI / 180);
+  public static final Unit PERCENT = Unit.of("%", NUMBER, 0.01);
+  public static final Unit PASCAL = Unit.of("Pa", PRESSURE, 1);
+  public static final Unit PSF = Unit.of("psf", PRESSURE, PSF_PA);
+  public static final Unit NEWTON = Unit.of("N", FORCE, 1);
+  public static final Unit POUND_FORCE = Unit.of("lbf", FORCE, POUND_FORCE_N);
+  public static final Unit SQUARE_METRE = Unit.of("m²", AREA, 1);
+  public static final Unit KILOGRAM = Unit.of("kg", MASS, 1);
+
+  /** Slope in percent of the run; its values are tangents, so its factor is not used. */
+  static final Unit PERCENT_SLOPE = Unit.of("%", ANGLE, 1);
+
+  private static final Map<Dimension, Map<String, Unit>> KNOWN = known();
+
+  private Units() {}
+
+  /** The unit of a dimension that a spelling means, whatever its case, spaces and hyphens. */
+  public static Optional<Unit> find(Dimension dimension, String spelling) {
+    return Optional.ofNullable(KNOWN.get(dimension).get(Spelling.normal(spelling)));
+  }
+
+  /** A dimension in which a spelling is known. */
+  static Optional<Dimension> dimensionOf(String spelling) {
+    String normal = Spelling.normal(spelling);
+    return KNOWN.keySet().stream().filter(d -> KNOWN.get(d).containsKey(normal)).findFirst();
+  }
+
+  /** The units of a dimension by spelling. */
+  static Map<String, Unit> of(Dimension dimension) {
+    return KNOWN.getOrDefault(dimension, Map.of());
+  }
+
+  /** All units, each once. */
+  static Collection<Unit> all() {
+    return KNOWN.values().stream().flatMap(m -> m.values().stream()).distinct().toList();
+  }
+
+  private static Map<Dimension, Map<String, Unit>> known() {
+    Table table = new Table();
+    lengths(table);
+    loads(table);
+    others(table);
+    electrical(table);
+    return Collections.unmodifiableMap(table.rows);
+  }
+
+  private static void lengths(Table table) {
+    table.add(Unit.MILLIMETRE, "millimetre", "millimeter", "millimetres", "millimeters");
+    table.add(Unit.CENTIMETRE, "centimetre", "centimeter", "centimetres", "centimeters");
+    table.add(Unit.METRE, "metre", "meter", "metres", "meters");
+    table.add(Unit.INCH, "inch", "inches", "ins", "\"", "''");
+    table.add(Unit.FOOT, "foot", "feet", "'");
+    table.add(SQUARE_METRE, "sqm");
+    table.add(Unit.of("ft²", AREA, FOOT_M * FOOT_M), "sqft", "sf");
+    table.add(DEGREE, "°", "degs", "degree", "degrees");
+    table.add(Unit.of("rad", ANGLE, 1), "radians");
+    table.add(PERCENT_SLOPE, "percent");
+  }
+
+  private static void loads(Table table) {
+    table.add(KILOGRAM, "kgs");
+    table.add(Unit.of("lb", MASS, POUND_KG), "lbs", "pound", "pounds", "lbm");
+    table.add(NEWTON, "newton", "newtons");
+    table.add(Unit.of("kN", FORCE, 1000));
+    table.add(POUND_FORCE, "lb", "lbs", "pound", "pounds");
+    table.add(Unit.of("kip", FORCE, 1000 * POUND_FORCE_N), "kips");
+    table.add(PASCAL, "n/m2", "pascal", "pascals");
+    table.add(Unit.of("kPa", PRESSURE, 1000), "kn/m2");
+    table.add(PSF, "lb/ft2", "lbf/ft2", "lbs/ft2", "lb/sqft", "lbs/sqft");
+    table.add(Unit.of("psi", PRESSURE, PSF_PA * 144), "lb/in2", "lbf/in2");
+  }
+
+  private static void others(Table table) {
+    table.add(Unit.of("m/s", SPEED, 1));
+    table.add(Unit.of("mph", SPEED, 0.44704), "mi/h");
+    table.add(Unit.of("km/h", SPEED, 1 / 3.6), "kmh", "kph");
+    table.add(Unit.of("°C", TEMPERATURE, 1), "c", "degc", "celsius");
+    table.add(new Unit("°F", TEMPERATURE, 5.0 / 9, -160.0 / 9), "f", "degf", "fahrenheit");
+    table.add(Unit.of("N m", TORQUE, 1));
+    double inchPoundNm = POUND_FORCE_N * INCH_M;
+    table.add(Unit.of("lbf in", TORQUE, inchPoundNm), "lbin", "inlb", "inlbf", "inlbs");
+    table.add(Unit.of("lbf ft", TORQUE, inchPoundNm * 12), "lbft", "ftlb", "ftlbf", "ftlbs");
+    table.add(PERCENT, "percent", "pct");
+  }
+
+  private static void electrical(Table table) {
+    table.add(Unit.of("V", VOLTAGE, 1), "volt", "volts", "vdc");
+    table.add(Unit.of("kV", VOLTAGE, 1000));
+    table.add(Unit.of("A", CURRENT, 1), "amp", "amps", "ampere", "amperes");
+    table.add(Unit.of("mm²", WIRE_SIZE, 1e-6), "sqmm");
+    // A circular mil is a circle of 0.001 in diameter.
+    table.add(
+        Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2)), "mcm");
+    table.add(AWG, "gauge", "#");
+  }
+
+  private static final class Table {
+
+    private final EnumMap<Dimension, Map<String, Unit>> rows = new EnumMap<>(Dimension.class);
+
+    void add(Unit unit, String... spellings) {
+      Map<String, Unit> row = rows.computeIfAbsent(unit.dimension(), d -> new LinkedHashMap<>());
+      row.put(Spelling.normal(unit.symbol()), unit);
+      for (String spelling : spellings) {
+        row.put(spelling, unit);
+      }
+    }
+  }
+}
