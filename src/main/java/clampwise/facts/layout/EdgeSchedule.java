@@ -1,0 +1,58 @@
+package clampwise.facts.layout;
+
+import clampwise.job.Count;
+import clampwise.job.Field;
+import clampwise.job.ModuleType;
+import clampwise.job.Named;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A number of clamps on each module edge, each at the seam best placed in its clamp zone. */
+final class EdgeSchedule {
+
+  private final Named.Item<Field> field;
+  private final LineMap lines;
+  private final SeamMap seams;
+  private final Map<String, ClampZones> zonesByType = new HashMap<>();
+
+  EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams) {
+    this.field = field;
+    this.lines = lines;
+    this.seams = seams;
+  }
+
+  List<Planned> read(Count perEdge) {
+    List<Planned> planned = new ArrayList<>();
+    for (int line = 1; line <= lines.count(); line++) {
+      planned.addAll(on(line, perEdge));
+    }
+    return planned;
+  }
+
+  /** A seam chosen for the module below and for the one above carries one attachment. */
+  private List<Planned> on(int line, Count perEdge) {
+    double upM = lines.upM(line);
+    Map<Double, SeamLine> chosen = new TreeMap<>();
+    for (PlacedModule module : lines.modulesOn(line)) {
+      List<SeamLine> crossing = seams.crossing(module.leftM(), module.rightM(), upM);
+      new SeamChoice(module, zones(module), crossing)
+          .choose(perEdge.value())
+          .forEach(seam -> chosen.put(seam.alongM(), seam));
+    }
+    return chosen.values().stream()
+        .map(seam -> Planned.crossing(field.name().value(), line, upM, seam, perEdge.at()))
+        .toList();
+  }
+
+  private ClampZones zones(PlacedModule module) {
+    return zonesByType.computeIfAbsent(
+        module.typeName(), name -> zones(module.type(), module.clampedSide()));
+  }
+
+  private ClampZones zones(ModuleType type, ModuleType.Side side) {
+    return ClampZones.of(type, side).carrying(field.value().designLoad());
+  }
+}
