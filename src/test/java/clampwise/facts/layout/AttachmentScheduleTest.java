@@ -37,8 +37,7 @@ class AttachmentScheduleTest {
     job.block = Optional.of(Jobs.block(600, 1000, 2, 3));
     job.attach = Optional.of(Jobs.perEdge(2));
 
-    assertThat(job.field().lines())
-        .containsExactly(1.0, 2.14, 3.28);
+    assertThat(job.field().lines()).containsExactly(1.0, 2.14, 3.28);
   }
 
   @Test
