@@ -1,0 +1,20 @@
+package clampwise.facts.layout;
+
+/**
+ * A module beside another.
+ *
+ * @param module the neighbour
+ * @param side where it lies, seen from the other module
+ * @param gapM clear distance between the two [m]
+ * @param sharedM length over which they face each other [m]
+ */
+public record Neighbour(PlacedModule module, Side side, double gapM, double sharedM) {
+
+  /** A side of a module, seen looking up the slope. */
+  public enum Side {
+    LEFT,
+    RIGHT,
+    BELOW,
+    ABOVE
+  }
+}
