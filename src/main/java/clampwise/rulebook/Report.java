@@ -1,16 +1,17 @@
 package clampwise.rulebook;
 
 import clampwise.facts.Fact;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.drools.model.Drools;
 import org.kie.api.runtime.rule.RuleContext;
 
 /** Where rules report the facts that do not meet them. */
 public final class Report {
-  private final Map<String, List<Fact>> byRule = new LinkedHashMap<>();
+  private final Map<String, Set<Fact>> byRule = new HashMap<>();
 
   /**
    * Says that a fact does not meet the rule that is being applied.
@@ -19,11 +20,13 @@ public final class Report {
    */
   public void found(Drools drools, Fact fact) {
     String rule = ((RuleContext) drools).getRule().getName();
-    byRule.computeIfAbsent(rule, id -> new ArrayList<>()).add(fact);
+    byRule
+        .computeIfAbsent(rule, id -> Collections.newSetFromMap(new IdentityHashMap<>()))
+        .add(fact);
   }
 
-  /** The facts that do not meet a rule. */
-  List<Fact> facts(String rule) {
-    return byRule.getOrDefault(rule, List.of());
+  /** The facts that do not meet a rule, each once, in no particular order. */
+  Set<Fact> facts(String rule) {
+    return byRule.getOrDefault(rule, Set.of());
   }
 }

@@ -35,8 +35,7 @@ final class FigureScanner {
     if (under.isEmpty() || under.length() > LONGEST) {
       return Optional.empty();
     }
-    return decimal(over)
-        .map(n -> new Figure(0, n.whole(), Double.parseDouble(under), n.commas()));
+    return decimal(over).map(n -> new Figure(0, n.whole(), Double.parseDouble(under), n.commas()));
   }
 
   private Figure withFraction(Figure whole) {

@@ -127,8 +127,7 @@ public final class Units {
     table.add(Unit.of("A", CURRENT, 1), "amp", "amps", "ampere", "amperes");
     table.add(Unit.of("mm²", WIRE_SIZE, 1e-6), "sqmm");
     // A circular mil is a circle of 0.001 in diameter.
-    table.add(
-        Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2)), "mcm");
+    table.add(Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2)), "mcm");
     table.add(AWG, "gauge", "#");
   }
 

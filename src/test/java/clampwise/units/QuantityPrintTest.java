@@ -119,8 +119,7 @@ class QuantityPrintTest {
   }
 
   private static String reprint(String written, Dimension dimension) {
-    Parsed.Value value =
-        (Parsed.Value) QuantityText.parse(written, dimension, Optional.empty());
+    Parsed.Value value = (Parsed.Value) QuantityText.parse(written, dimension, Optional.empty());
     return QuantityPrint.text(value.si(), value.unit());
   }
 }

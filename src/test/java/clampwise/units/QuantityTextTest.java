@@ -164,7 +164,8 @@ class QuantityTextTest {
 
   @Test
   void aUnitOfAnotherKindIsNamed() {
-    assertThat(fault("30 psf", Dimension.LENGTH).found()).isEqualTo("\"30 psf\", which is a pressure");
+    assertThat(fault("30 psf", Dimension.LENGTH).found())
+        .isEqualTo("\"30 psf\", which is a pressure");
   }
 
   @Test

@@ -67,7 +67,13 @@ class UnitFactorsTest {
   /** Module loads of handbook table 2.9 in psf [computed]. */
   @ParameterizedTest
   @CsvSource({
-    "600, 12.5", "800, 16.7", "1200, 25.1", "1600, 33.4", "2400, 50.1", "3600, 75.2", "5400, 112.8"
+    "600, 12.5",
+    "800, 16.7",
+    "1200, 25.1",
+    "1600, 33.4",
+    "2400, 50.1",
+    "3600, 75.2",
+    "5400, 112.8"
   })
   void pascalsAreThePsfOfHandbookTable29(double pa, double psf) {
     assertThat(Units.PSF.fromSi(pa)).isCloseTo(psf, within(0.05));

@@ -1,0 +1,59 @@
+package clampwise.rulebook;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Comparison;
+import clampwise.units.QuantityPrint;
+import java.util.Optional;
+
+/** Fills a rule's texts with the numbers and names of a fact. */
+final class FactText {
+  private final Components components;
+  private final RuleCard card;
+
+  FactText(Components components, RuleCard card) {
+    this.components = components;
+    this.card = card;
+  }
+
+  String message(Fact fact) {
+    return fill(card.message(), fact);
+  }
+
+  String remedy(Fact fact) {
+    return fill(card.remedy(), fact);
+  }
+
+  /** The measured number and its limit, if the rule compares numbers. */
+  Optional<Comparison> comparison(Fact fact) {
+    return card.measured()
+        .flatMap(
+            measured ->
+                components
+                    .number(fact, measured)
+                    .flatMap(
+                        value ->
+                            card.limit()
+                                .flatMap(limit -> components.number(fact, limit))
+                                .map(limit -> compare(fact, measured, value, limit))));
+  }
+
+  private static Comparison compare(Fact fact, String name, double measured, double limit) {
+    return new Comparison(measured, limit, Suffix.unit(name, fact.shown()));
+  }
+
+  private String fill(Template template, Fact fact) {
+    Optional<QuantityPrint.Pair> pair =
+        comparison(fact).map(c -> QuantityPrint.pair(c.measuredSi(), c.limitSi(), c.unit()));
+    return template.fill(name -> text(fact, name, pair));
+  }
+
+  private Optional<String> text(Fact fact, String name, Optional<QuantityPrint.Pair> pair) {
+    if (card.measured().equals(Optional.of(name)) && pair.isPresent()) {
+      return pair.map(QuantityPrint.Pair::first);
+    }
+    if (card.limit().equals(Optional.of(name)) && pair.isPresent()) {
+      return pair.map(QuantityPrint.Pair::second);
+    }
+    return components.find(fact, name).flatMap(value -> ValueText.of(name, value, fact.shown()));
+  }
+}

@@ -1,0 +1,72 @@
+package clampwise.rulebook;
+
+import clampwise.catalogue.Limit;
+import clampwise.facts.Fact;
+import clampwise.finding.Basis;
+import clampwise.finding.Finding;
+import clampwise.finding.Place;
+import clampwise.finding.Subject;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Writes findings of one rule. */
+final class FindingWriter {
+  /** The further beyond its limit the worse; the rest only makes the order certain. */
+  private static final Comparator<Hit> WORST_FIRST =
+      Comparator.comparingDouble(Hit::beyond)
+          .reversed()
+          .thenComparing(hit -> hit.fact().at())
+          .thenComparing(hit -> hit.fact().subject())
+          .thenComparing(hit -> hit.fact().toString());
+
+  private final RuleCard card;
+  private final FactText text;
+
+  private record Hit(Fact fact, Place place) {
+    double beyond() {
+      return place.comparison().map(c -> Math.abs(c.measuredSi() - c.limitSi())).orElse(0.0);
+    }
+  }
+
+  FindingWriter(Components components, RuleCard card) {
+    this.card = card;
+    this.text = new FactText(components, card);
+  }
+
+  /** One finding for all facts that share a cause. */
+  Finding write(Subject cause, List<Fact> facts) {
+    List<Hit> hits = facts.stream().map(this::hit).sorted(WORST_FIRST).toList();
+    Fact worst = hits.get(0).fact();
+    return new Finding(
+        card.id(),
+        card.severity(),
+        card.title(),
+        text.message(worst),
+        card.reason(),
+        text.remedy(worst),
+        basis(worst),
+        cause,
+        worst.at(),
+        hits.get(0).place().comparison(),
+        hits.stream().map(Hit::place).toList());
+  }
+
+  private Hit hit(Fact fact) {
+    return new Hit(fact, new Place(fact.subject(), fact.at(), text.comparison(fact)));
+  }
+
+  private List<Basis> basis(Fact fact) {
+    Stream<Basis> limit = fact.limitFrom().map(FindingWriter::basis).stream();
+    return Stream.concat(card.basis().stream(), limit).distinct().toList();
+  }
+
+  private static Basis basis(Limit limit) {
+    String detail =
+        Stream.of(limit.edition(), limit.clause(), limit.obtained(), limit.validity())
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining("; "));
+    return new Basis(limit.document(), detail);
+  }
+}

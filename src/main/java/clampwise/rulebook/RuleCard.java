@@ -1,0 +1,38 @@
+package clampwise.rulebook;
+
+import clampwise.finding.Basis;
+import clampwise.finding.Severity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a rule says of itself.
+ *
+ * @param id its id, which is also the name of its file
+ * @param topic folder it stands in
+ * @param title what kind of defect it finds
+ * @param severity how much the defect weighs
+ * @param judges simple name of the fact type whose facts are its subjects
+ * @param measured component of the fact that holds the measured number
+ * @param limit component of the fact that holds its limit
+ * @param message what was found, with placeholders
+ * @param reason why it matters
+ * @param remedy what would clear it, with placeholders
+ * @param basis what it rests on
+ * @param since version of the program that brought it
+ * @param editions editions of the codes it holds for; all if none is named
+ */
+public record RuleCard(
+    String id,
+    String topic,
+    String title,
+    Severity severity,
+    String judges,
+    Optional<String> measured,
+    Optional<String> limit,
+    Template message,
+    String reason,
+    Template remedy,
+    List<Basis> basis,
+    String since,
+    List<String> editions) {}

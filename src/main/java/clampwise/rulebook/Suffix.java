@@ -1,0 +1,43 @@
+package clampwise.rulebook;
+
+import clampwise.units.Dimension;
+import clampwise.units.Unit;
+import clampwise.units.Units;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** What the ending of a number's name says of its unit. */
+final class Suffix {
+  private static final Pattern BEFORE = Pattern.compile(".*[a-z0-9]$");
+
+  private record Ending(String text, Unit unit) {
+    boolean ends(String name) {
+      return name.endsWith(text)
+          && BEFORE.matcher(name.substring(0, name.length() - text.length())).matches();
+    }
+  }
+
+  private static final List<Ending> ENDINGS =
+      List.of(
+          new Ending("M2", Units.SQUARE_METRE),
+          new Ending("M", Unit.METRE),
+          new Ending("Rad", Units.DEGREE),
+          new Ending("Pa", Units.PASCAL),
+          new Ending("N", Units.NEWTON),
+          new Ending("Kg", Units.KILOGRAM),
+          new Ending("Share", Units.PERCENT));
+
+  private Suffix() {}
+
+  /** The unit to print a number in: the designer's if it is of the right kind. */
+  static Unit unit(String name, Unit shown) {
+    Unit usual =
+        ENDINGS.stream()
+            .filter(ending -> ending.ends(name))
+            .map(Ending::unit)
+            .findFirst()
+            .orElse(Unit.NUMBER);
+    boolean fits = usual.dimension() == shown.dimension() && shown.dimension() != Dimension.NUMBER;
+    return fits ? shown : usual;
+  }
+}
