@@ -10,9 +10,10 @@ import java.util.Locale;
  */
 public record Choice<E extends Enum<E>>(E value, Span at) implements Written {
 
-  /** The word as a designer writes it. */
+  /** The word as a designer writes it; classes such as {@code C3} keep their capitals. */
   public static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String name = value.name();
+    return name.length() <= 2 ? name : name.toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

@@ -2,18 +2,28 @@ package clampwise.job;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Things with names, in the order written: a mapping whose keys are free. */
-public record Named<T>(Map<String, Named.Item<T>> items) {
+/**
+ * Things with names, in the order written: a mapping whose keys are free.
+ *
+ * @param unreadable names of things that are written but could not be read
+ */
+public record Named<T>(Map<String, Named.Item<T>> items, Set<String> unreadable) {
 
   /** One thing with its name. */
   public record Item<T>(Text name, T value) {}
 
   public Named {
     items = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(items));
+    unreadable = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(unreadable));
+  }
+
+  public Named(Map<String, Named.Item<T>> items) {
+    this(items, Set.of());
   }
 
   public static <T> Named<T> none() {

@@ -1,0 +1,81 @@
+package clampwise.job;
+
+import clampwise.source.Node;
+import clampwise.source.Position;
+import clampwise.source.Problem;
+import clampwise.source.Problems;
+import clampwise.source.SourceFiles;
+import clampwise.source.YamlReader;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads a job file. All problems of a file are reported at once, each at its place, and what could
+ * be read is given back.
+ */
+public final class JobReader {
+
+  private JobReader() {}
+
+  /** The job of a file; files it names lie in the same folder. */
+  public static Optional<Job> read(Path file, Problems problems) {
+    String name = SourceFiles.nameOf(file);
+    return SourceFiles.read(file, problems)
+        .flatMap(bytes -> read(name, bytes, SourceFiles.beside(file), problems));
+  }
+
+  /**
+   * The job of some bytes, such as standard input.
+   *
+   * @param name name of the text in messages
+   * @param files where the files lie that it names
+   */
+  public static Optional<Job> read(
+      String name, byte[] bytes, SourceFiles files, Problems problems) {
+    YamlReader.Part part = YamlReader.readPart(name, bytes, problems);
+    return read(part, files, problems);
+  }
+
+  /** The job of a text that names no files. */
+  public static Optional<Job> read(String name, String text, Problems problems) {
+    YamlReader.Part part = YamlReader.readPart(name, text, problems);
+    return read(part, SourceFiles.none(), problems);
+  }
+
+  /** The job of a tree of values, such as a rule page's example laid over its base job. */
+  public static Optional<Job> read(String name, Node root, Problems problems) {
+    return read(
+        new YamlReader.Part(Optional.of(root), Optional.empty()), SourceFiles.none(), problems);
+  }
+
+  private static Optional<Job> read(YamlReader.Part part, SourceFiles files, Problems problems) {
+    if (part.root().isEmpty()) {
+      return Optional.empty();
+    }
+    if (!(part.root().get() instanceof Node.Mapping root)) {
+      Node node = part.root().get();
+      problems.add(
+          Problem.of(
+              node.at(), Reading.found(node), "a job: a mapping with keys such as job, planes"));
+      return Optional.empty();
+    }
+    Optional<Job> job = bind(root, part.brokenAt(), files, problems);
+    // A job cut off by a syntax error would be judged for what its missing part says.
+    return part.brokenAt().isEmpty() ? job : Optional.empty();
+  }
+
+  private static Optional<Job> bind(
+      Node.Mapping root, Optional<Position> brokenAt, SourceFiles files, Problems problems) {
+    Set<Node> reported = Collections.newSetFromMap(new IdentityHashMap<>());
+    Node.Mapping liked =
+        root.mapping("fields")
+            .map(fields -> root.with("fields", LikeFields.resolve(fields, reported, problems)))
+            .orElse(root);
+    Node.Mapping whole = brokenAt.isEmpty() ? new CsvValues(files, problems).in(liked) : liked;
+    Reading reading = new Reading(problems, DeclaredUnits.of(root, problems), brokenAt, reported);
+    return Binding.bind(whole, Job.class, reading).filter(job -> ModuleGuard.holds(job, problems));
+  }
+}

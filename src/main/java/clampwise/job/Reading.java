@@ -1,0 +1,67 @@
+package clampwise.job;
+
+import clampwise.source.Nearest;
+import clampwise.source.Node;
+import clampwise.source.Position;
+import clampwise.source.Problem;
+import clampwise.source.Problems;
+import clampwise.source.Span;
+import clampwise.units.Dimension;
+import clampwise.units.Unit;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the deserializers of one run share.
+ *
+ * @param defaults units of numbers written without one
+ * @param brokenAt where the text stopped being readable
+ * @param reported nodes that are dropped because a problem already says why
+ */
+record Reading(
+    Problems problems,
+    Map<Dimension, Unit> defaults,
+    Optional<Position> brokenAt,
+    Set<Node> reported) {
+
+  static Reading of(DeserializationContext context) {
+    return (Reading) context.getAttribute(Reading.class);
+  }
+
+  void problem(Span at, String found, String expected) {
+    problems.add(Problem.of(at, found, expected));
+  }
+
+  void unknown(Span at, String found, String expected, Misspelt misspelt) {
+    problems.add(new Problem(at, found, expected, Nearest.to(misspelt.word(), misspelt.known())));
+  }
+
+  /** A word that is none of the known ones. */
+  record Misspelt(String word, Collection<String> known) {}
+
+  /** Reports a value of another shape than expected. */
+  void wrongShape(Node node, String expected) {
+    problem(node.at(), found(node), expected);
+  }
+
+  /** Whether a mapping was cut off by a syntax error, so that what it lacks means nothing. */
+  boolean isCutOff(Node node) {
+    return brokenAt.isPresent() && node.at().end().equals(brokenAt.get());
+  }
+
+  /** What stands there, in plain words. */
+  static String found(Node node) {
+    if (node instanceof Node.Scalar scalar) {
+      return scalar.isEmpty() ? "nothing" : quoted(scalar.text());
+    }
+    return node instanceof Node.Mapping ? "a mapping" : "a list";
+  }
+
+  static String quoted(String text) {
+    String line = text.length() > 60 ? text.substring(0, 57) + "..." : text;
+    return "'" + line.replace("\n", "\\n").replace("\r", "\\r") + "'";
+  }
+}

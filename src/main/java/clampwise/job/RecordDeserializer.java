@@ -1,0 +1,129 @@
+package clampwise.job;
+
+import clampwise.source.Node;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import java.io.IOException;
+import java.lang.reflect.Constructor;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a mapping into a record and reports every key that does not fit, not only the first. */
+final class RecordDeserializer extends JsonDeserializer<Object> {
+
+  private static final int FEW_KEYS = 8;
+
+  private final Shape shape;
+  private final Constructor<?> constructor;
+
+  RecordDeserializer(Class<?> type) {
+    this.shape = Shape.of(type);
+    try {
+      this.constructor = shape.constructor();
+    } catch (NoSuchMethodException e) {
+      throw new IllegalArgumentException(type + " is no record", e);
+    }
+  }
+
+  @Override
+  public boolean isCachable() {
+    return true;
+  }
+
+  @Override
+  public @Nullable Object deserialize(JsonParser parser, DeserializationContext context)
+      throws IOException {
+    NodeParser nodes = (NodeParser) parser;
+    Node node = nodes.node();
+    Reading reading = Reading.of(context);
+    if (!parser.isExpectedStartObjectToken() || reading.reported().contains(node)) {
+      return refuse(parser, node, reading);
+    }
+    @Nullable Object[] values = new Object[shape.slots().size()];
+    boolean[] written = new boolean[values.length];
+    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+      Shape.Slot slot = slot(nodes, reading);
+      if (parser.nextToken() == JsonToken.VALUE_NULL || slot == null) {
+        parser.skipChildren();
+        continue;
+      }
+      written[slot.index()] = true;
+      values[slot.index()] = value(slot, parser, context);
+    }
+    reportMissing(node, written, reading);
+    return build(values);
+  }
+
+  private @Nullable Object refuse(JsonParser parser, Node node, Reading reading)
+      throws IOException {
+    if (!reading.reported().contains(node)) {
+      reading.wrongShape(node, shape.words() + ": a mapping with the keys " + someKeys());
+    }
+    parser.skipChildren();
+    return null;
+  }
+
+  private Shape.@Nullable Slot slot(NodeParser parser, Reading reading) {
+    Node.Scalar key = parser.keyNode();
+    Shape.Slot slot = shape.byKey().get(key.text());
+    if (slot == null) {
+      reading.unknown(
+          key.at(),
+          "the unknown key " + Reading.quoted(key.text()),
+          "a key of " + shape.words() + ": " + someKeys(),
+          new Reading.Misspelt(key.text(), shape.byKey().keySet()));
+    }
+    return slot;
+  }
+
+  private String someKeys() {
+    List<String> keys = shape.slots().stream().map(Shape.Slot::key).toList();
+    return keys.size() <= FEW_KEYS
+        ? String.join(", ", keys)
+        : String.join(", ", keys.subList(0, FEW_KEYS)) + " and others";
+  }
+
+  private static @Nullable Object value(
+      Shape.Slot slot, JsonParser parser, DeserializationContext context) throws IOException {
+    JavaType type = context.getTypeFactory().constructType(slot.value());
+    return context.findContextualValueDeserializer(type, null).deserialize(parser, context);
+  }
+
+  private void reportMissing(Node node, boolean[] written, Reading reading) {
+    for (Shape.Slot slot : shape.slots()) {
+      boolean missing = slot.presence() == Shape.Presence.REQUIRED && !written[slot.index()];
+      if (missing && !reading.isCutOff(node)) {
+        reading.problem(
+            node.at(), shape.words() + " without " + slot.key(), "the key " + slot.key());
+      }
+    }
+  }
+
+  private @Nullable Object build(@Nullable Object[] values) throws IOException {
+    for (Shape.Slot slot : shape.slots()) {
+      Object filled = filled(slot, values[slot.index()]);
+      if (filled == null) {
+        return null;
+      }
+      values[slot.index()] = filled;
+    }
+    try {
+      return constructor.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new IOException("cannot make " + shape.type(), e);
+    }
+  }
+
+  private static @Nullable Object filled(Shape.Slot slot, @Nullable Object value) {
+    return switch (slot.presence()) {
+      case REQUIRED -> value;
+      case OPTIONAL -> Optional.ofNullable(value);
+      case LIST -> value == null ? List.of() : value;
+      case NAMED -> value == null ? Named.none() : value;
+    };
+  }
+}

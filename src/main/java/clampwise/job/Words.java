@@ -1,0 +1,78 @@
+package clampwise.job;
+
+import clampwise.source.Node;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Reads texts, counts, yes or no, and words of fixed lists. */
+final class Words {
+
+  /** The largest count that is read: more modules, seams or rows than any roof has. */
+  static final int LARGEST_COUNT = 1_000_000;
+
+  private static final int LONGEST_COUNT = 7;
+
+  private Words() {}
+
+  static ValueDeserializer<Text> text() {
+    return ValueDeserializer.ofScalar(
+        "a text", (scalar, key, reading) -> new Text(scalar.text(), scalar.at()));
+  }
+
+  static ValueDeserializer<Count> count() {
+    return ValueDeserializer.ofScalar("a whole number", Words::count);
+  }
+
+  private static @Nullable Count count(Node.Scalar scalar, String key, Reading reading) {
+    Optional<Integer> number = wholeNumber(scalar.text());
+    int least = Ranges.leastCount(key);
+    if (number.isEmpty() || number.get() < least || number.get() > LARGEST_COUNT) {
+      String expected = "a whole number from " + least + " to " + LARGEST_COUNT;
+      reading.problem(scalar.at(), Reading.quoted(scalar.text()), expected);
+      return null;
+    }
+    return new Count(number.get(), scalar.at());
+  }
+
+  static Optional<Integer> wholeNumber(String text) {
+    if (text.isEmpty() || text.length() > LONGEST_COUNT) {
+      return Optional.empty();
+    }
+    boolean digits = text.chars().allMatch(c -> c >= '0' && c <= '9');
+    return digits ? Optional.of(Integer.valueOf(text)) : Optional.empty();
+  }
+
+  static ValueDeserializer<Flag> flag() {
+    return ValueDeserializer.ofScalar("yes or no", Words::flag);
+  }
+
+  private static @Nullable Flag flag(Node.Scalar scalar, String key, Reading reading) {
+    return switch (scalar.text()) {
+      case "yes", "true" -> new Flag(true, scalar.at());
+      case "no", "false" -> new Flag(false, scalar.at());
+      default -> {
+        reading.problem(scalar.at(), Reading.quoted(scalar.text()), "yes or no");
+        yield null;
+      }
+    };
+  }
+
+  static <E extends Enum<E>> ValueDeserializer<Choice<E>> choice(Class<E> type) {
+    E[] values = type.getEnumConstants();
+    List<String> words = Arrays.stream(values).map(Choice::word).toList();
+    String expected = "one of " + String.join(", ", words);
+    return ValueDeserializer.ofScalar(
+        expected,
+        (scalar, key, reading) -> {
+          int index = words.indexOf(scalar.text());
+          if (index >= 0) {
+            return new Choice<>(values[index], scalar.at());
+          }
+          Reading.Misspelt misspelt = new Reading.Misspelt(scalar.text(), words);
+          reading.unknown(scalar.at(), Reading.quoted(scalar.text()), expected, misspelt);
+          return null;
+        });
+  }
+}

@@ -1,0 +1,73 @@
+package clampwise.source;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the known key or name that a misspelt one most likely stands for. */
+public final class Nearest {
+
+  private static final int LONGEST = 60;
+
+  private Nearest() {}
+
+  /** The known word nearest to the written one, if any is near enough to be worth naming. */
+  public static Optional<String> to(String written, Collection<String> known) {
+    if (written.isEmpty() || written.length() > LONGEST) {
+      return Optional.empty();
+    }
+    String folded = fold(written);
+    String best = "";
+    int bestDistance = Math.max(1, folded.length() / 3) + 1;
+    for (String word : known) {
+      int distance = distance(folded, fold(word), bestDistance);
+      if (distance < bestDistance) {
+        best = word;
+        bestDistance = distance;
+      }
+    }
+    return best.isEmpty() ? Optional.empty() : Optional.of(best);
+  }
+
+  private static String fold(String word) {
+    return word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+  }
+
+  /** Edits (insert, delete, replace, swap of neighbours) between two words, at most a bound. */
+  static int distance(String a, String b, int bound) {
+    if (Math.abs(a.length() - b.length()) >= bound) {
+      return bound;
+    }
+    int[] beforeLast = new int[b.length() + 1];
+    int[] last = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      last[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int[] row = row(a, b, i, last, beforeLast);
+      beforeLast = last;
+      last = row;
+    }
+    return Math.min(bound, last[b.length()]);
+  }
+
+  private static int[] row(String a, String b, int i, int[] last, int[] beforeLast) {
+    int[] row = new int[b.length() + 1];
+    row[0] = i;
+    for (int j = 1; j <= b.length(); j++) {
+      int replaced = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+      row[j] = Math.min(replaced, 1 + Math.min(last[j], row[j - 1]));
+      if (swapped(a, b, i, j)) {
+        row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
+      }
+    }
+    return row;
+  }
+
+  private static boolean swapped(String a, String b, int i, int j) {
+    return i > 1
+        && j > 1
+        && a.charAt(i - 1) == b.charAt(j - 2)
+        && a.charAt(i - 2) == b.charAt(j - 1);
+  }
+}

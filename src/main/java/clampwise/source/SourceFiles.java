@@ -1,0 +1,143 @@
+package clampwise.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads files of one folder and nothing outside it; what cannot be read is a problem. */
+public final class SourceFiles {
+
+  private static final int MOST_NEIGHBOURS = 500;
+
+  private final Optional<Path> folder;
+
+  private SourceFiles(Optional<Path> folder) {
+    this.folder = folder;
+  }
+
+  /** A text of a file beside the job. */
+  public record Beside(String file, String text) {}
+
+  /** The files of a folder. */
+  public static SourceFiles in(Path folder) {
+    return new SourceFiles(Optional.of(folder));
+  }
+
+  /** The files beside a file. */
+  public static SourceFiles beside(Path file) {
+    Path parent = file.getParent();
+    return in(parent == null ? Path.of("") : parent);
+  }
+
+  /** No files at all, for a job that has no folder. */
+  public static SourceFiles none() {
+    return new SourceFiles(Optional.empty());
+  }
+
+  /** The name of a file in messages: as the user gave it, with forward slashes. */
+  public static String nameOf(Path file) {
+    return file.toString().replace('\\', '/');
+  }
+
+  /** The bytes of a file that the user named; empty, after a problem, if it cannot be read. */
+  public static Optional<byte[]> read(Path file, Problems problems) {
+    Span start = Span.startOf(nameOf(file));
+    if (Files.isDirectory(file)) {
+      problems.add(Problem.of(start, "a folder", "a file"));
+      return Optional.empty();
+    }
+    return bytes(file, start, problems);
+  }
+
+  /** The text of a file in this folder, named at a place of the job. */
+  public Optional<Beside> read(Node.Scalar name, Problems problems) {
+    return inside(name, problems).flatMap(file -> text(file, name.at(), problems));
+  }
+
+  private static Optional<Beside> text(Path file, Span namedAt, Problems problems) {
+    String name = nameOf(file);
+    return bytes(file, namedAt, problems)
+        .flatMap(bytes -> Utf8.decode(name, bytes, problems))
+        .map(text -> new Beside(name, text));
+  }
+
+  private Optional<Path> inside(Node.Scalar name, Problems problems) {
+    Optional<Path> file = folder.flatMap(in -> resolve(in, name.text()));
+    if (file.isEmpty()) {
+      problems.add(
+          Problem.of(
+              name.at(), "the path '" + name.text() + "'", "a file in the folder of the job"));
+    } else if (Files.exists(file.get()) && !Files.isRegularFile(file.get())) {
+      problems.add(Problem.of(name.at(), "'" + name.text() + "', which is no file", "a file"));
+      return Optional.empty();
+    }
+    return file;
+  }
+
+  private static Optional<Path> resolve(Path folder, String name) {
+    try {
+      Path inner = Path.of(name).normalize();
+      boolean leaves = inner.isAbsolute() || inner.startsWith("..") || name.isBlank();
+      Path file = folder.resolve(inner);
+      return leaves || linksOutside(folder, file) ? Optional.empty() : Optional.of(file);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean linksOutside(Path folder, Path file) {
+    try {
+      return Files.exists(file, LinkOption.NOFOLLOW_LINKS)
+          && !file.toRealPath().startsWith(folder.toAbsolutePath().toRealPath());
+    } catch (IOException e) {
+      return true;
+    }
+  }
+
+  private static Optional<byte[]> bytes(Path file, Span at, Problems problems) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(YamlReader.LARGEST_BYTES + 1);
+      if (bytes.length <= YamlReader.LARGEST_BYTES) {
+        return Optional.of(bytes);
+      }
+      problems.add(YamlReader.tooLarge(at));
+    } catch (NoSuchFileException e) {
+      problems.add(missing(file, at));
+    } catch (AccessDeniedException e) {
+      problems.add(Problem.of(at, "a file that may not be read", "permission to read it"));
+    } catch (IOException e) {
+      problems.add(Problem.of(at, "a file that cannot be read", "a readable file"));
+    }
+    return Optional.empty();
+  }
+
+  private static Problem missing(Path file, Span at) {
+    String name = String.valueOf(file.getFileName());
+    return new Problem(
+        at,
+        "no file named '" + name + "'",
+        "a file that exists",
+        Nearest.to(name, neighbours(file)));
+  }
+
+  private static List<String> neighbours(Path file) {
+    Path parent = file.getParent();
+    List<String> names = new ArrayList<>();
+    try (Stream<Path> files = Files.list(parent == null ? Path.of("") : parent)) {
+      files.limit(MOST_NEIGHBOURS).forEach(path -> names.add(String.valueOf(path.getFileName())));
+    } catch (IOException e) {
+      return List.of();
+    }
+    names.sort(null);
+    return names;
+  }
+}
