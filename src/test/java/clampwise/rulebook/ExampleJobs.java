@@ -1,0 +1,96 @@
+package clampwise.rulebook;
+
+import clampwise.catalogue.Catalogue;
+import clampwise.facts.Derivation;
+import clampwise.facts.Facts;
+import clampwise.job.Job;
+import clampwise.job.JobReader;
+import clampwise.job.Named;
+import clampwise.job.Parts;
+import clampwise.source.Node;
+import clampwise.source.Overlay;
+import clampwise.source.Problems;
+import clampwise.source.YamlReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Derives the facts of rule examples from the base jobs. */
+final class ExampleJobs {
+  static final Path BASES = Path.of("rules/base");
+  private static final Catalogue NOTHING =
+      new Catalogue(
+          new Parts(
+              Named.none(),
+              Named.none(),
+              Named.none(),
+              Named.none(),
+              Named.none(),
+              Named.none(),
+              Named.none()),
+          Named.none());
+
+  private ExampleJobs() {}
+
+  /** The facts of an example; fails on anything the reader does not understand. */
+  static Facts facts(PageExample example) {
+    Problems problems = new Problems();
+    Node base = tree(BASES.resolve(example.base() + ".yaml"), problems);
+    Node over = YamlReader.read(example.page(), example.yaml(), problems).orElse(base);
+    Optional<Job> job = JobReader.read(example.page(), Overlay.lay(base, over), problems);
+    return facts(job, problems);
+  }
+
+  /** The facts of a base job as it stands. */
+  static Facts facts(Path base) {
+    Problems problems = new Problems();
+    return facts(JobReader.read(base, problems), problems);
+  }
+
+  private static Facts facts(Optional<Job> job, Problems problems) {
+    Optional<Facts> facts =
+        job.map(read -> Derivation.of(read, NOTHING, SharedLimits.read(), problems));
+    if (!problems.isEmpty() || facts.isEmpty()) {
+      throw new AssertionError("the example cannot be read:\n" + text(problems));
+    }
+    return facts.get();
+  }
+
+  /** Lines of the example where findings of a rule point; 0 for a place outside the example. */
+  static SortedSet<Integer> lines(Judgement judgement, String rule, PageExample example) {
+    return judgement.findings().stream()
+        .filter(finding -> finding.rule().equals(rule))
+        .map(finding -> finding.at())
+        .map(at -> at.file().equals(example.page()) ? at.start().line() : 0)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  static List<Path> bases() {
+    try (var files = Files.list(BASES)) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Node tree(Path file, Problems problems) {
+    try {
+      return YamlReader.read(file.getFileName().toString(), Files.readString(file), problems)
+          .orElseThrow(() -> new AssertionError(text(problems)));
+    } catch (IOException e) {
+      throw new AssertionError("no base job " + file, e);
+    }
+  }
+
+  private static String text(Problems problems) {
+    return problems.sorted().stream()
+        .map(p -> p.at() + ": found " + p.found() + ", expected " + p.expected())
+        .collect(Collectors.joining("\n"));
+  }
+}
