@@ -1,8 +1,45 @@
 package clampwise.catalogue;
 
+import clampwise.job.Job;
 import clampwise.job.ModuleType;
 import clampwise.job.Named;
 import clampwise.job.Parts;
+import clampwise.job.RoofAttachment;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /** Parts and module types that a job may use by name. */
-public record Catalogue(Parts parts, Named<ModuleType> modules) {}
+public record Catalogue(Parts parts, Named<ModuleType> modules) {
+
+  /** This catalogue with the parts and module types of a job put before its own. */
+  public Catalogue with(Job job) {
+    Named<ModuleType> both = before(job.modules(), modules);
+    return job.parts()
+        .map(own -> new Catalogue(before(own, parts), both))
+        .orElseGet(() -> new Catalogue(parts, both));
+  }
+
+  /** A seam clamp or rib bracket by name. */
+  public Optional<RoofAttachment> attachment(String name) {
+    Optional<RoofAttachment> clamp = parts.seamClamps().find(name).map(part -> part);
+    return clamp.or(() -> parts.ribBrackets().find(name));
+  }
+
+  private static Parts before(Parts own, Parts other) {
+    return new Parts(
+        before(own.seamClamps(), other.seamClamps()),
+        before(own.ribBrackets(), other.ribBrackets()),
+        before(own.midClamps(), other.midClamps()),
+        before(own.endClamps(), other.endClamps()),
+        before(own.jumpers(), other.jumpers()),
+        before(own.lugs(), other.lugs()),
+        before(own.wireClips(), other.wireClips()));
+  }
+
+  private static <T> Named<T> before(Named<T> own, Named<T> other) {
+    Map<String, Named.Item<T>> items = new LinkedHashMap<>(own.items());
+    other.items().forEach(items::putIfAbsent);
+    return new Named<>(items);
+  }
+}

@@ -1,0 +1,49 @@
+package clampwise.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.source.Problems;
+import org.junit.jupiter.api.Test;
+
+class SharedDataTest {
+
+  @Test
+  void theCatalogueReadsWithoutProblems() {
+    Problems problems = new Problems();
+    Catalogue catalogue = CatalogueReader.read(problems);
+    assertThat(problems.sorted()).isEmpty();
+    assertThat(catalogue.modules().names()).contains("PV-108-30", "PV-144-35");
+    assertThat(catalogue.parts().seamClamps().names()).contains("SC-A", "SC-E");
+  }
+
+  @Test
+  void everyListedPartOfAModuleIsInTheCatalogue() {
+    Catalogue catalogue = CatalogueReader.read();
+    assertThat(catalogue.modules().all())
+        .flatExtracting(module -> module.value().listedWith().orElse(java.util.List.of()))
+        .extracting(Object::toString)
+        .allMatch(
+            name ->
+                catalogue.attachment(name).isPresent()
+                    || catalogue.parts().midClamps().names().contains(name)
+                    || catalogue.parts().endClamps().names().contains(name));
+  }
+
+  @Test
+  void everyLimitSaysWhereItComesFrom() {
+    assertThat(LimitsReader.read().byKey().values())
+        .isNotEmpty()
+        .allSatisfy(
+            limit -> {
+              assertThat(limit.document()).isNotEmpty();
+              assertThat(limit.obtained()).isNotEmpty();
+              assertThat(limit.validity()).isNotEmpty();
+            });
+  }
+
+  /** ASCE 7-16 29.4.4 gives the least gap as 0.25 in [second-hand]; 1 in is 25.4 mm. */
+  @Test
+  void theLeastModuleGapIsAQuarterInch() {
+    assertThat(LimitsReader.read().get("module-gap-least").si()).isEqualTo(0.00635);
+  }
+}
