@@ -1,6 +1,7 @@
 package clampwise.units;
 
 import clampwise.units.Figure.Commas;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Reads one number: a decimal, grouped thousands, a fraction, or a whole number and a fraction. */
@@ -21,11 +22,31 @@ final class FigureScanner {
     if (Scanner.isFraction(scanner.peek())) {
       return Optional.of(withSign(Figure.decimal(0, Commas.NONE)));
     }
-    String written = scanner.digitsPointsCommas();
+    String written = spacedThousands(scanner.digitsPointsCommas());
     if (written.isEmpty() || written.length() > LONGEST) {
       return Optional.empty();
     }
     return scanner.peek() == '/' ? fraction(written) : decimal(written).map(this::withFraction);
+  }
+
+  /** The groups of {@code 1 722}, of which the first was taken already. */
+  private String spacedThousands(String first) {
+    StringBuilder all = new StringBuilder(first);
+    boolean whole = first.length() <= 3 && first.chars().allMatch(c -> Scanner.isDigit((char) c));
+    while (whole && !first.isEmpty() && isGroupAhead() && all.length() < LONGEST) {
+      scanner.advance();
+      all.append(scanner.digits());
+    }
+    return all.toString();
+  }
+
+  private boolean isGroupAhead() {
+    boolean digits = true;
+    for (int i = 1; i <= 3; i++) {
+      digits &= Scanner.isDigit(scanner.peek(i));
+    }
+    char next = scanner.peek(4);
+    return Scanner.isSpace(scanner.peek()) && digits && !Scanner.isDigit(next) && next != '/';
   }
 
   /** {@code 5/8}, where {@code 5} was taken already. */
@@ -104,7 +125,7 @@ final class FigureScanner {
     String whole = point < 0 ? written : written.substring(0, point);
     String[] groups = whole.split(",", -1);
     boolean start = groups[0].length() <= 3 && !groups[0].startsWith("0");
-    boolean rest = java.util.Arrays.stream(groups).skip(1).allMatch(g -> g.length() == 3);
+    boolean rest = Arrays.stream(groups).skip(1).allMatch(g -> g.length() == 3);
     boolean tail = point < 0 || written.indexOf(',', point) < 0;
     return start && rest && tail && written.indexOf('.', point + 1) < 0;
   }

@@ -1,5 +1,7 @@
 package clampwise.units;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,14 +40,25 @@ final class Spelling {
     int most = normal.length() <= 2 ? 1 : 2;
     return known.keySet().stream()
         .filter(k -> distance(k, normal) <= most)
-        .min((a, b) -> Integer.compare(distance(a, normal), distance(b, normal)))
+        .min(Comparator.comparingInt(k -> 10 * distance(k, normal) + lengths(k, normal)))
         .map(known::get);
   }
 
-  /** Letters to add, drop or change to make one word of the other. */
+  private static int lengths(String a, String b) {
+    return Math.abs(a.length() - b.length());
+  }
+
+  /** Letters to add, drop or change to make one word of the other; any swaps count as one. */
   static int distance(String a, String b) {
+    if (!a.equals(b) && Arrays.equals(a.chars().sorted().toArray(), b.chars().sorted().toArray())) {
+      return 1;
+    }
+    return edits(a, b);
+  }
+
+  private static int edits(String a, String b) {
     int[] row = new int[b.length() + 1];
-    java.util.Arrays.setAll(row, i -> i);
+    Arrays.setAll(row, i -> i);
     for (int i = 1; i <= a.length(); i++) {
       nextRow(row, a.charAt(i - 1), b);
     }

@@ -92,7 +92,7 @@ class QuantityPrintTest {
     Random random = new Random(7);
     for (Unit unit : Units.all()) {
       for (int i = 0; i < 200; i++) {
-        double si = unit.toSi(Math.rint(random.nextDouble() * 500) / 4);
+        double si = Scale.toSi(Math.rint(random.nextDouble() * 500) / 4, unit);
         assertReadsBack(si, unit);
       }
     }
