@@ -12,9 +12,9 @@ import java.util.Optional;
  */
 public record Intervals(List<Interval> parts) {
 
-  public static final Intervals NONE = new Intervals(List.of());
-
   private static final Comparator<Interval> FROM = Comparator.comparingDouble(Interval::fromM);
+
+  public static final Intervals NONE = new Intervals(List.of());
 
   public Intervals {
     parts = merged(parts);
@@ -39,8 +39,7 @@ public record Intervals(List<Interval> parts) {
 
   /** The longest interval, the lowest one of several. */
   public Optional<Interval> widest() {
-    return parts.stream()
-        .reduce((a, b) -> Snap.m(b.lengthM()) > Snap.m(a.lengthM()) ? b : a);
+    return parts.stream().reduce((a, b) -> Snap.m(b.lengthM()) > Snap.m(a.lengthM()) ? b : a);
   }
 
   public Intervals union(Intervals other) {

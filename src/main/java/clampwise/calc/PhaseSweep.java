@@ -62,9 +62,7 @@ public final class PhaseSweep {
 
   /** Fewest modules that comply for any start. */
   public int worst() {
-    return Arrays.stream(after, 0, Math.max(1, after.length - 1))
-        .min()
-        .orElse(0);
+    return Arrays.stream(after, 0, Math.max(1, after.length - 1)).min().orElse(0);
   }
 
   /** All starts for which the most modules comply. */

@@ -29,8 +29,7 @@ public record SeamPhase(SeamPositions seams, List<SeamPhase.Place> row) {
   }
 
   /** A row of equal modules with equal gaps [m]. */
-  public static SeamPhase uniform(
-      SeamPositions seams, ClampedEdge edge, double gapM, int modules) {
+  public static SeamPhase uniform(SeamPositions seams, ClampedEdge edge, double gapM, int modules) {
     double stepM = edge.edgeM() + gapM;
     return new SeamPhase(
         seams, IntStream.range(0, modules).mapToObj(i -> new Place(i * stepM, edge)).toList());

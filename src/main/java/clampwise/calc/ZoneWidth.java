@@ -47,9 +47,9 @@ public final class ZoneWidth {
    * <p>Flat roofs and slopes up to 7 degrees (monoslope roofs: up to 3 degrees, from memory):
    * figure 30.3-2A, edge zone 0.6 h wide, corner legs 0.6 h long and 0.2 h wide. Steeper: a = 0.1
    * of the least horizontal dimension or 0.4 h, whichever is less, but not less than 0.04 of the
-   * least dimension or 3 ft; where the slope is at most 7 degrees and the least dimension above
-   * 300 ft, a is at most 0.8 h. Second-hand for both editions, which agree; the rule for a was
-   * read in the worked case of a building of 60 ft by 100 ft, h = 20 ft, a = 6 ft.
+   * least dimension or 3 ft; where the slope is at most 7 degrees and the least dimension above 300
+   * ft, a is at most 0.8 h. Second-hand for both editions, which agree; the rule for a was read in
+   * the worked case of a building of 60 ft by 100 ft, h = 20 ft, a = 6 ft.
    *
    * <p>Valid for h up to 60 ft; gable and hip roofs up to 45 degrees, monoslope roofs up to 30.
    *
