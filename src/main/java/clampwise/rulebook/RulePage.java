@@ -1,13 +1,16 @@
 package clampwise.rulebook;
 
+import clampwise.finding.Severity;
+
 /**
  * The page that explains a rule.
  *
  * @param id id of the rule
  * @param topic folder it stands in
+ * @param severity how much what it finds weighs
  * @param text the page in Markdown
  */
-public record RulePage(String id, String topic, String text) {
+public record RulePage(String id, String topic, Severity severity, String text) {
   private static final String HEADING = "# ";
 
   /** What the page is headed with. */

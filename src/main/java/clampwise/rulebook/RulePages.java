@@ -1,6 +1,8 @@
 package clampwise.rulebook;
 
+import clampwise.finding.Severity;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The pages that explain the rules, as they ship with the program. */
@@ -15,15 +17,16 @@ public final class RulePages {
   /** The page of a rule. */
   public static Optional<RulePage> find(String id) {
     return RuleIndex.lines(RuleIndex.PAGES).stream()
-        .filter(entry -> entry.endsWith("/" + id + ".md"))
+        .filter(entry -> entry.split(" ", -1)[1].equals(id))
         .map(RulePages::page)
         .findFirst();
   }
 
+  /** An entry of the index is topic, id and severity. */
   private static RulePage page(String entry) {
-    int slash = entry.indexOf('/');
-    String name = entry.substring(slash + 1);
-    String text = RuleIndex.text(RuleIndex.FOLDER + name).orElse("");
-    return new RulePage(name.replace(".md", ""), entry.substring(0, slash), text);
+    String[] words = entry.split(" ", -1);
+    String id = words[1];
+    String text = RuleIndex.text(RuleIndex.FOLDER + id + ".md").orElse("");
+    return new RulePage(id, words[0], Severity.valueOf(words[2].toUpperCase(Locale.ROOT)), text);
   }
 }

@@ -1,12 +1,12 @@
 package clampwise.rulebook;
 
 import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.LimitsReader;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
-import clampwise.job.Named;
-import clampwise.job.Parts;
 import clampwise.source.Node;
 import clampwise.source.Overlay;
 import clampwise.source.Problems;
@@ -24,17 +24,7 @@ import java.util.stream.Collectors;
 /** Derives the facts of rule examples from the base jobs. */
 final class ExampleJobs {
   static final Path BASES = Path.of("rules/base");
-  private static final Catalogue NOTHING =
-      new Catalogue(
-          new Parts(
-              Named.none(),
-              Named.none(),
-              Named.none(),
-              Named.none(),
-              Named.none(),
-              Named.none(),
-              Named.none()),
-          Named.none());
+  private static final Catalogue NOTHING = CatalogueReader.empty();
 
   private ExampleJobs() {}
 
@@ -55,7 +45,7 @@ final class ExampleJobs {
 
   private static Facts facts(Optional<Job> job, Problems problems) {
     Optional<Facts> facts =
-        job.map(read -> Derivation.of(read, NOTHING, SharedLimits.read(), problems));
+        job.map(read -> Derivation.of(read, NOTHING, LimitsReader.read(), problems));
     if (!problems.isEmpty() || facts.isEmpty()) {
       throw new AssertionError("the example cannot be read:\n" + text(problems));
     }

@@ -1,5 +1,7 @@
 package clampwise.rulebook.build;
 
+import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
+
 import clampwise.rulebook.RuleIndex;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,11 +35,25 @@ public final class CompileRules {
     String stamp = Stamp.of(rules, classes);
     if (!stamp.equals(read(STAMP))) {
       List<RuleText> texts = rules.rules();
+      checkForm(texts);
       RuleCompiler.Compiled compiled = new RuleCompiler().compile(texts);
       removeOld();
       write(compiled);
-      packPages();
+      packPages(texts);
       write(STAMP, List.of(stamp));
+    }
+  }
+
+  private void checkForm(List<RuleText> texts) throws RuleErrors {
+    List<String> faults = new ArrayList<>();
+    for (RuleText rule : texts) {
+      faults.addAll(RuleForm.faults(rule));
+      if (!Files.exists(rules.page(rule))) {
+        faults.add(rule.file() + ": there is no page " + rule.id() + ".md beside it");
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new RuleErrors(faults);
     }
   }
 
@@ -51,23 +67,25 @@ public final class CompileRules {
     write(RuleIndex.MODELS, compiled.models());
   }
 
-  private void packPages() throws IOException {
+  private void packPages(List<RuleText> texts) throws IOException {
     List<String> index = new ArrayList<>();
-    for (Path page : rules.pages()) {
-      String name = String.valueOf(page.getFileName());
-      Files.copy(page, classes.resolve(RuleIndex.FOLDER + name));
-      index.add(page.getParent().getFileName() + "/" + name);
+    for (RuleText rule : texts) {
+      Files.copy(rules.page(rule), classes.resolve(page(rule.id())), REPLACE_EXISTING);
+      index.add(rule.topic() + " " + rule.id() + " " + rule.note("severity"));
     }
     write(RuleIndex.PAGES, index);
+  }
+
+  private static String page(String id) {
+    return RuleIndex.FOLDER + id + ".md";
   }
 
   private void removeOld() throws IOException {
     for (String file : read(WRITTEN).lines().toList()) {
       Files.deleteIfExists(classes.resolve(file));
     }
-    for (String page : read(RuleIndex.PAGES).lines().toList()) {
-      Files.deleteIfExists(
-          classes.resolve(RuleIndex.FOLDER + page.substring(page.indexOf('/') + 1)));
+    for (String entry : read(RuleIndex.PAGES).lines().toList()) {
+      Files.deleteIfExists(classes.resolve(page(entry.split(" ", -1)[1])));
     }
   }
 

@@ -25,6 +25,11 @@ public record RuleFolder(Path root) {
     return files(".md");
   }
 
+  /** The page of a rule. */
+  public Path page(RuleText rule) {
+    return root.resolve(rule.topic()).resolve(rule.id() + ".md");
+  }
+
   private List<Path> files(String ending) throws IOException {
     if (!Files.isDirectory(root)) {
       return List.of();

@@ -1,5 +1,8 @@
 package clampwise.rulebook.build;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * The text of one rule.
  *
@@ -17,5 +20,11 @@ public record RuleText(String file, String text) {
   /** Folder of the file. */
   public String topic() {
     return file.contains("/") ? file.substring(0, file.indexOf('/')) : "";
+  }
+
+  /** The text of one of its annotations, empty if it is not there. */
+  public String note(String name) {
+    Matcher note = Pattern.compile("@" + name + "\\(\"([^\"]*)\"\\)").matcher(text);
+    return note.find() ? note.group(1) : "";
   }
 }

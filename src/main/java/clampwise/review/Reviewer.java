@@ -1,0 +1,84 @@
+package clampwise.review;
+
+import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.Limits;
+import clampwise.catalogue.LimitsReader;
+import clampwise.facts.Derivation;
+import clampwise.facts.Facts;
+import clampwise.job.Job;
+import clampwise.job.JobReader;
+import clampwise.rulebook.Judgement;
+import clampwise.rulebook.Rulebook;
+import clampwise.source.Problems;
+import clampwise.source.SourceFiles;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * Reviews jobs: reads them, lays them out and holds them against the rules.
+ *
+ * <pre>{@code
+ * Review review = new Reviewer().review(Path.of("barn/job.yaml"));
+ * review.findings().forEach(finding -> System.out.println(finding.message()));
+ * }</pre>
+ *
+ * <p>One reviewer may review many jobs, also from several threads. Nothing is written, and no file
+ * is read but the job and the files it names beside itself. A job that cannot be read in full is
+ * reviewed as far as it could be read; {@link Review#problems()} says what could not.
+ */
+public final class Reviewer {
+  private final Catalogue catalogue;
+  private final Limits limits;
+  private final CompletableFuture<Rulebook> rulebook;
+
+  /** A reviewer with the rules, limits and parts that ship with the program. */
+  public Reviewer() {
+    // Loading the rules takes as long as reading a job, so both are done at the same time.
+    this.rulebook = CompletableFuture.supplyAsync(Rulebook::builtIn);
+    this.catalogue = CatalogueReader.read();
+    this.limits = LimitsReader.read();
+  }
+
+  /**
+   * Reviews a job file.
+   *
+   * @param file the job file; its name in the review is the path as given here
+   * @return what there is to say, even if the file does not exist or is no job at all
+   */
+  public Review review(Path file) {
+    Problems problems = new Problems();
+    return review(SourceFiles.nameOf(file), JobReader.read(file, problems), problems);
+  }
+
+  /**
+   * Reviews a job that is not in a file, such as standard input.
+   *
+   * @param name what the job is called in the review
+   * @param text the job, in UTF-8
+   * @param files where the files lie that it names
+   */
+  public Review review(String name, byte[] text, SourceFiles files) {
+    Problems problems = new Problems();
+    return review(name, JobReader.read(name, text, files, problems), problems);
+  }
+
+  private Review review(String name, Optional<Job> job, Problems problems) {
+    return job.map(read -> judge(name, read, problems))
+        .orElseGet(() -> new Review(name, "", problems.sorted(), List.of(), List.of(), List.of()));
+  }
+
+  private Review judge(String name, Job job, Problems problems) {
+    Facts facts = Derivation.of(job, catalogue, limits, problems);
+    Judgement judgement = rulebook.join().judge(facts);
+    return new Review(
+        name,
+        job.job().value(),
+        problems.sorted(),
+        judgement.findings(),
+        judgement.notChecked(),
+        judgement.coverage());
+  }
+}
