@@ -2,7 +2,6 @@ package clampwise.job;
 
 import clampwise.source.Nearest;
 import clampwise.source.Node;
-import clampwise.source.Overlay;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.ArrayList;
@@ -14,10 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Resolves {@code like: OTHER} of fields by laying the field over the other one. */
+/** Resolves {@code like: OTHER} of fields. */
 final class LikeFields {
 
   static final String LIKE = "like";
+
+  private static final Map<String, String> PLACEMENTS =
+      Map.of("block", "columns", "columns", "block");
 
   private final Map<String, Node> written = new LinkedHashMap<>();
   private final Map<String, Node> resolved = new HashMap<>();
@@ -70,7 +72,18 @@ final class LikeFields {
     }
     return circle || reported.contains(base) || !(base instanceof Node.Mapping)
         ? dropped(field)
-        : Overlay.lay(base, field.without(LIKE));
+        : over((Node.Mapping) base, field.without(LIKE));
+  }
+
+  /** Every key that the field does not write itself; a block and columns replace each other. */
+  private static Node.Mapping over(Node.Mapping base, Node.Mapping field) {
+    Node.Mapping result = base;
+    for (Node.Entry entry : field.entries()) {
+      String key = entry.key().text();
+      result = result.without(PLACEMENTS.getOrDefault(key, key));
+      result = entry.value().isEmpty() ? result.without(key) : result.with(key, entry.value());
+    }
+    return new Node.Mapping(result.entries(), field.at());
   }
 
   private Node dropped(Node field) {
