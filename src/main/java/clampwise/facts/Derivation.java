@@ -4,6 +4,7 @@ import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.Limits;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
+import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
 import clampwise.facts.roof.RoofQuestions;
@@ -20,6 +21,7 @@ public final class Derivation {
   /** All facts of a job; what cannot be laid out as written is added to the problems. */
   public static Facts of(Job job, Catalogue catalogue, Limits limits, Problems problems) {
     Layout layout = new LayoutBuilder().build(job, catalogue, problems);
+    BondingNames.check(layout, problems);
     Answers answers = new Answers();
     questions().forEach(question -> question.ask(layout, limits, answers));
     return new Facts(layout, answers.facts(), answers.missing());

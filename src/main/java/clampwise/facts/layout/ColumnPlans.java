@@ -7,6 +7,7 @@ import clampwise.job.Field.Block;
 import clampwise.job.Field.Column;
 import clampwise.job.Named;
 import clampwise.job.Text;
+import clampwise.source.Nearest;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.ArrayList;
@@ -111,7 +112,7 @@ final class ColumnPlans {
             omitted.at(),
             omitted + ", which is no place of this block",
             "a place such as R2C3",
-            Closest.to(omitted.value(), places)));
+            Nearest.to(place(omitted), places)));
   }
 
   private void addColumn(Column column) {

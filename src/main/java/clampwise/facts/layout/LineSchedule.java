@@ -4,6 +4,7 @@ import clampwise.job.Attach;
 import clampwise.job.Count;
 import clampwise.job.Named;
 import clampwise.job.Text;
+import clampwise.source.Nearest;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.ArrayList;
@@ -73,7 +74,7 @@ final class LineSchedule {
               name.at(),
               "line " + name + "; field " + field + " has " + lines.count() + " lines",
               "all, or a line number from 1 to " + lines.count(),
-              Closest.to(name.value(), known)));
+              Nearest.to(name.value(), known)));
     }
   }
 

@@ -6,6 +6,7 @@ import clampwise.job.Field.Orientation;
 import clampwise.job.ModuleType;
 import clampwise.job.Named;
 import clampwise.job.Text;
+import clampwise.source.Nearest;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.ArrayList;
@@ -125,7 +126,7 @@ final class ModulePlacer {
                 other.name().at(),
                 other.name() + ", which is no module of this field",
                 "a module such as R2C3",
-                Closest.to(place(other), places)));
+                Nearest.to(place(other), places)));
       }
     }
   }

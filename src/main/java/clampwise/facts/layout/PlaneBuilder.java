@@ -28,7 +28,7 @@ final class PlaneBuilder {
     Outline outline = new Outlines(problems).of(item);
     List<SeamLine> seams =
         SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
-    WindZones zones = new ZoneMap(job).of(item, outline);
+    WindZones zones = new ZoneMap(job, plane, outline).draw();
     Supports supports = new Supports(problems);
     return new PlaneLayout(
         item.name().value(),

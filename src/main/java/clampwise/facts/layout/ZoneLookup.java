@@ -13,13 +13,16 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 /** Finds the wind zones of points and modules on one plane. */
 public final class ZoneLookup {
 
-  /** A module that only touches a zone does not lie in it. */
+  /** A module that only touches a zone does not lie in it; a point this near to it does. */
   private static final double TOUCH_M = 1e-6;
 
   private record Piece(ZoneArea zone, Envelope box, boolean rectangle, PreparedGeometry shape) {
 
     boolean holds(Coordinate point) {
-      return box.covers(point)
+      return box.getMinX() - TOUCH_M <= point.x
+          && point.x <= box.getMaxX() + TOUCH_M
+          && box.getMinY() - TOUCH_M <= point.y
+          && point.y <= box.getMaxY() + TOUCH_M
           && (rectangle || shape.covers(PlaneAxes.shapes().createPoint(point)));
     }
 

@@ -1,19 +1,131 @@
 package clampwise.facts.layout;
 
+import static clampwise.job.Plane.EdgeKind.EAVE;
+import static clampwise.job.Plane.EdgeKind.RAKE;
+import static clampwise.job.Plane.EdgeKind.RIDGE;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.Snap;
+import clampwise.calc.ZoneWidth.Widths;
+import clampwise.job.Building.RoofShape;
 import clampwise.job.Job;
-import clampwise.job.Named;
 import clampwise.job.Plane;
+import clampwise.job.Plane.EdgeKind;
+import clampwise.job.Site.LoadCode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 
 /** Draws the wind zones of a plane. */
 final class ZoneMap {
 
-  private final Job job;
+  private static final String LOW_SLOPE = "30.3-2A";
+  private static final String STEEP_GABLE = "30.3-2D";
+  private static final String LOW_MONOSLOPE = "30.3-5A";
+  private static final double LEAST_AREA_M2 = 1e-6;
 
-  ZoneMap(Job job) {
-    this.job = job;
+  private final WindRoof roof;
+  private final Outline outline;
+
+  ZoneMap(Job job, Plane plane, Outline outline) {
+    this.roof = new WindRoof(job, plane);
+    this.outline = outline;
   }
 
-  WindZones of(Named.Item<Plane> plane, Outline outline) {
-    return WindZones.unknown("wind zones are not drawn yet");
+  WindZones draw() {
+    Outcome<Widths> widths = roof.widths();
+    if (widths instanceof NotApplicable<Widths> reason) {
+      return WindZones.unknown(reason.reason());
+    }
+    if (outline.area().isEmpty()) {
+      return WindZones.unknown("the outline of the plane is not given");
+    }
+    Widths known = ((Result<Widths>) widths).value();
+    return isDrawn(known)
+        ? WindZones.of(areas(known))
+        : WindZones.unknown("figure " + known.figure() + " is not part of this version");
+  }
+
+  private boolean isDrawn(Widths widths) {
+    return shape() != RoofShape.MONOSLOPE
+        || List.of(LOW_SLOPE, LOW_MONOSLOPE).contains(widths.figure());
+  }
+
+  private List<ZoneArea> areas(Widths widths) {
+    double planPerSlope = Math.cos(roof.slopeRad().orElseThrow());
+    PlanDrawing plan = new PlanDrawing(outline.area().orElseThrow(), outline.edges(), planPerSlope);
+    List<ZoneArea> areas = new ArrayList<>();
+    Geometry free = plan.area();
+    for (ZoneLayer layer : layers(plan, widths)) {
+      Geometry own = PlanDrawing.both(layer.area(), free);
+      free = PlanDrawing.without(free, layer.area());
+      Geometry onSlope = PlaneAxes.stretchedUp(own, 1 / planPerSlope);
+      areas.add(new ZoneArea(layer.name(), layer.severity(), tidy(onSlope), figure(widths)));
+    }
+    return areas.stream()
+        .filter(zone -> !zone.area().isEmpty())
+        .sorted(Comparator.comparingInt(ZoneArea::severity).reversed())
+        .toList();
+  }
+
+  private List<ZoneLayer> layers(PlanDrawing plan, Widths widths) {
+    ZoneFigures figures = new ZoneFigures(plan, widths.edgeM());
+    boolean later = isLaterEdition();
+    boolean steep = widths.figure().equals(STEEP_GABLE);
+    if (widths.figure().equals(LOW_SLOPE)) {
+      return ZoneFigures.lowSlope(plan, perimeter(), widths);
+    }
+    return switch (shape()) {
+      case HIP -> later ? figures.hip22() : figures.hip16();
+      case MONOSLOPE -> figures.monoslope();
+      default ->
+          !later ? figures.gable16(steep) : steep ? figures.steepGable22() : figures.gable22();
+    };
+  }
+
+  /** The upper edge of a flat or monoslope roof is an edge of the building; a ridge is not. */
+  private Set<EdgeKind> perimeter() {
+    return shape() == RoofShape.FLAT || shape() == RoofShape.MONOSLOPE
+        ? Set.of(EAVE, RAKE, RIDGE)
+        : Set.of(EAVE, RAKE);
+  }
+
+  private RoofShape shape() {
+    return roof.shape().orElseThrow();
+  }
+
+  private boolean isLaterEdition() {
+    return roof.code().filter(LoadCode.ASCE_7_22::equals).isPresent();
+  }
+
+  private String figure(Widths widths) {
+    return (isLaterEdition() ? "ASCE 7-22" : "ASCE 7-16") + " figure " + widths.figure();
+  }
+
+  /** Without slivers that come out of cutting, and with corners free of rounding noise. */
+  private static Geometry tidy(Geometry cut) {
+    List<Polygon> kept = new ArrayList<>();
+    for (int i = 0; i < cut.getNumGeometries(); i++) {
+      if (cut.getGeometryN(i) instanceof Polygon piece && piece.getArea() > LEAST_AREA_M2) {
+        kept.add(piece);
+      }
+    }
+    Geometry tidy =
+        kept.size() == 1
+            ? kept.get(0).copy()
+            : PlaneAxes.shapes().createMultiPolygon(kept.toArray(Polygon[]::new)).copy();
+    tidy.apply((Coordinate corner) -> corner.setCoordinate(snapped(corner)));
+    tidy.geometryChanged();
+    return tidy;
+  }
+
+  private static Coordinate snapped(Coordinate corner) {
+    return new Coordinate(Snap.m(corner.x), Snap.m(corner.y));
   }
 }

@@ -1,0 +1,60 @@
+package clampwise.facts.layout;
+
+import clampwise.job.Bonding;
+import clampwise.job.Bonding.Lug;
+import clampwise.job.Text;
+import clampwise.source.Nearest;
+import clampwise.source.Problem;
+import clampwise.source.Problems;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Reports modules that the bonding names but the layout does not have. */
+public final class BondingNames {
+
+  private BondingNames() {}
+
+  /** Adds a problem for each name of a module that is not placed. */
+  public static void check(Layout layout, Problems problems) {
+    List<Text> written = layout.job().bonding().map(BondingNames::modules).orElse(List.of());
+    if (written.isEmpty()) {
+      return;
+    }
+    Set<String> placed =
+        layout.fields().stream()
+            .flatMap(field -> field.modules().stream())
+            .map(PlacedModule::name)
+            .collect(Collectors.toSet());
+    written.stream()
+        .filter(name -> !placed.contains(name.value()))
+        .filter(name -> isReadable(layout, name))
+        .forEach(name -> problems.add(unknown(name, placed)));
+  }
+
+  private static List<Text> modules(Bonding bonding) {
+    Stream<Text> jumpers =
+        bonding.jumpers().stream()
+            .flatMap(jumper -> Stream.of(jumper.from(), jumper.to()).flatMap(Optional::stream));
+    return Stream.concat(jumpers, bonding.lugs().stream().map(Lug::on)).toList();
+  }
+
+  /** Modules of a field that could not be laid out have been reported with that field. */
+  private static boolean isReadable(Layout layout, Text name) {
+    Set<String> laidOut =
+        layout.fields().stream().map(FieldLayout::name).collect(Collectors.toSet());
+    return layout.job().fields().names().stream()
+        .filter(field -> !laidOut.contains(field))
+        .noneMatch(field -> name.value().startsWith(field + "."));
+  }
+
+  private static Problem unknown(Text name, Set<String> placed) {
+    return new Problem(
+        name.at(),
+        name + ", which is no module of the layout",
+        "the name of a placed module, such as A.R1C1",
+        Nearest.to(name.value(), placed.stream().sorted().toList()));
+  }
+}

@@ -1,0 +1,119 @@
+package clampwise.facts.layout;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.RoofGeometry;
+import clampwise.calc.ZoneWidth;
+import clampwise.calc.ZoneWidth.Roof;
+import clampwise.calc.ZoneWidth.Shape;
+import clampwise.calc.ZoneWidth.Widths;
+import clampwise.job.Building;
+import clampwise.job.Building.RoofShape;
+import clampwise.job.Choice;
+import clampwise.job.Job;
+import clampwise.job.Plane;
+import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Slope;
+import clampwise.job.Site;
+import clampwise.job.Site.LoadCode;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Gathers from the job what the wind standard asks about a roof, or says what is missing. */
+public final class WindRoof {
+
+  private static final double LOW_SLOPE_RAD = Math.toRadians(10) + 1e-9;
+
+  private final Job job;
+  private final Plane plane;
+
+  /** The roof of a plane. */
+  public WindRoof(Job job, Plane plane) {
+    this.job = job;
+    this.plane = plane;
+  }
+
+  /** Edition of the wind standard, if it is given. */
+  public Optional<LoadCode> code() {
+    return job.site().flatMap(Site::codes).flatMap(Site.Codes::loads).map(Choice::value);
+  }
+
+  /** Shape of the roof, if it is given. */
+  public Optional<RoofShape> shape() {
+    return job.building().flatMap(Building::roof).map(Choice::value);
+  }
+
+  /** Slope of the plane [rad]; a flat roof is level unless a slope is written. */
+  public Optional<Double> slopeRad() {
+    Optional<Double> level = shape().filter(RoofShape.FLAT::equals).map(flat -> 0.0);
+    return plane.slope().map(Slope::rad).or(() -> level);
+  }
+
+  /** Height h of the wind provisions [m], from what is written of eave and mean height. */
+  public Optional<Double> heightM() {
+    Optional<Double> eaveM = length(Building::eaveHeight);
+    Optional<Double> meanM = length(Building::meanRoofHeight);
+    if (slopeRad().filter(rad -> rad <= LOW_SLOPE_RAD).isPresent()) {
+      return eaveM.or(() -> meanM);
+    }
+    return meanM.or(() -> eaveM.flatMap(this::windHeightM));
+  }
+
+  /** Widths of the wind zones in plan, or why they are not known. */
+  public Outcome<Widths> widths() {
+    return missing()
+        .<Outcome<Widths>>map(NotApplicable::new)
+        .orElseGet(() -> checked(ZoneWidth.of(roof())));
+  }
+
+  private Optional<String> missing() {
+    if (code().isEmpty()) {
+      return Optional.of("the edition of the wind standard is not given");
+    }
+    if (code().filter(LoadCode.EN_1991::equals).isPresent()) {
+      return Optional.of("wind zones of EN 1991 are not part of this version");
+    }
+    if (shape().isEmpty()) {
+      return Optional.of("the roof shape of the building is not given");
+    }
+    if (slopeRad().isEmpty()) {
+      return Optional.of("the slope of the plane is not given");
+    }
+    return heightM().isEmpty()
+        ? Optional.of("the mean roof height of the building is not given")
+        : Optional.empty();
+  }
+
+  /** Low slopes need no plan size; where one is needed, an unknown size makes unknown widths. */
+  private static Outcome<Widths> checked(Outcome<Widths> widths) {
+    return widths instanceof Result<Widths> result && Double.isNaN(result.value().edgeM())
+        ? new NotApplicable<>("the plan size of the building is not given")
+        : widths;
+  }
+
+  private Roof roof() {
+    return new Roof(
+        Shape.valueOf(shape().orElseThrow().name()),
+        slopeRad().orElseThrow(),
+        leastPlanM(),
+        heightM().orElseThrow());
+  }
+
+  private double leastPlanM() {
+    return Math.min(
+        length(Building::length).orElse(Double.NaN), length(Building::width).orElse(Double.NaN));
+  }
+
+  private Optional<Double> windHeightM(double eaveM) {
+    boolean oneSided = shape().filter(RoofShape.MONOSLOPE::equals).isPresent();
+    return length(Building::width)
+        .map(widthM -> oneSided ? widthM : widthM / 2)
+        .flatMap(
+            runM -> slopeRad().map(slopeRad -> RoofGeometry.windHeightM(eaveM, runM, slopeRad)));
+  }
+
+  private Optional<Double> length(Function<Building, Optional<Length>> of) {
+    return job.building().flatMap(of).map(Length::m);
+  }
+}
