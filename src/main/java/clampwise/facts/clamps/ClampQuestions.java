@@ -6,7 +6,17 @@ import java.util.List;
 /** All questions about clamps and module edges. */
 public final class ClampQuestions {
 
-  public static final List<Question> ALL = List.of();
+  public static final List<Question> ALL =
+      List.of(
+          FieldCase.each(ClampFits::ask),
+          FieldCase.each(SharedMidClamps::ask),
+          FieldCase.each(ModuleHolds::ask),
+          FieldCase.each(RowPhases::ask),
+          FieldCase.each(SideRatings::ask),
+          FieldCase.each(ListedParts::ask),
+          ModuleGaps::ask,
+          FieldCase.each(RowGaps::ask),
+          FieldCase.each(WrittenAttachments::ask));
 
   private ClampQuestions() {}
 }

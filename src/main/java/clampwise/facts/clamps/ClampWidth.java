@@ -1,0 +1,21 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+
+/**
+ * The gap between rows beside the gap that the mid clamp needs between two frames.
+ *
+ * @param subject the field and the clamp
+ * @param at where the gap was written
+ * @param shown unit of the gap
+ * @param field name of the field
+ * @param clamp name of the mid clamp
+ * @param gapM gap between the rows [m]
+ * @param leastM gap the clamp sets between two frames [m]
+ */
+public record ClampWidth(
+    Subject subject, Span at, Unit shown, String field, String clamp, double gapM, double leastM)
+    implements Fact {}

@@ -1,0 +1,93 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.layout.Attachment;
+import clampwise.facts.layout.Attachment.Kind;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.finding.Subject;
+import clampwise.job.Text;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Asks of each module type of a field whether it is listed with the parts that hold it. */
+final class ListedParts {
+
+  private final FieldCase asked;
+  private final Map<String, Used> used = new LinkedHashMap<>();
+
+  private ListedParts(FieldCase asked) {
+    this.asked = asked;
+  }
+
+  /** A part that holds modules of a type. */
+  private record Used(PlacedModule module, String kind, Text part) {}
+
+  static void ask(FieldCase asked) {
+    ListedParts parts = new ListedParts(asked);
+    if (asked.field().attachmentsUnknown().isPresent()) {
+      parts.addWritten();
+    } else {
+      asked.field().attachments().forEach(parts::add);
+    }
+    parts.used.values().forEach(parts::judge);
+  }
+
+  private void add(Attachment attachment) {
+    String clamp = attachment.kind() == Kind.END ? "end clamp" : "mid clamp";
+    attachment.grips().forEach(grip -> add(grip.module(), "attachment", attachment.part()));
+    attachment.grips().forEach(grip -> add(grip.module(), clamp, attachment.clamp()));
+  }
+
+  private void addWritten() {
+    asked
+        .field()
+        .modules()
+        .forEach(
+            module -> {
+              add(module, "attachment", asked.field().field().attachment());
+              add(module, "mid clamp", asked.field().field().midClamp());
+              add(module, "end clamp", asked.field().field().endClamp());
+            });
+  }
+
+  private void add(PlacedModule module, String kind, Optional<Text> part) {
+    part.ifPresent(
+        name ->
+            used.putIfAbsent(
+                module.typeName() + " " + kind + " " + name, new Used(module, kind, name)));
+  }
+
+  private void judge(Used part) {
+    Optional<List<Text>> listed = part.module.type().listedWith();
+    String type = part.module.typeName();
+    if (listed.isEmpty()) {
+      String reason = "module " + type + " gives no list of parts it is listed with";
+      asked.missing(ListedPart.class, subject(part), reason, part.part.at());
+    } else {
+      asked.add(fact(part, listed.get().stream().map(Text::value).toList()));
+    }
+  }
+
+  private ListedPart fact(Used part, List<String> listed) {
+    String name = part.part.value();
+    return new ListedPart(
+        subject(part),
+        Subject.of("module type " + part.module.typeName()).part(part.kind + " " + name),
+        part.part.at(),
+        part.module.typeName(),
+        part.kind,
+        name,
+        (int) Stream.of(name).filter(listed::contains).count(),
+        1,
+        listed);
+  }
+
+  private Subject subject(Used part) {
+    return asked
+        .subject()
+        .part("module type " + part.module.typeName())
+        .part(part.kind + " " + part.part.value());
+  }
+}

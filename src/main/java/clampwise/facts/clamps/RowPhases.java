@@ -1,0 +1,124 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.layout.PlacedModule;
+import clampwise.finding.Subject;
+import clampwise.job.LengthRange;
+import clampwise.source.Span;
+import clampwise.units.QuantityPrint;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Asks of each row how many of its modules the seams allow to be clamped in the zone. */
+final class RowPhases {
+
+  private final FieldCase asked;
+  private final ZoneSeams seams;
+  private final RowStarts starts;
+  private final Set<String> told = new HashSet<>();
+  private final Map<String, String> better = new HashMap<>();
+
+  private RowPhases(FieldCase asked) {
+    this.asked = asked;
+    this.seams = ZoneSeams.of(asked);
+    this.starts = new RowStarts(asked, seams);
+  }
+
+  static void ask(FieldCase asked) {
+    RowPhases phases = new RowPhases(asked);
+    if (phases.seams.areKnown()) {
+      phases.rows().forEach(phases::judge);
+    } else {
+      asked.missing(
+          RowPhase.class,
+          asked.subject(),
+          "where the seams of plane " + asked.plane().name() + " lie is not given",
+          asked.field().field().plane().at());
+    }
+  }
+
+  private List<ModuleRow> rows() {
+    NavigableMap<Integer, RowStart> written = RowStart.of(asked.field());
+    Map<String, ModuleRow> rows = new TreeMap<>();
+    Map<RowStart, Map<Integer, List<PlacedModule>>> byStart =
+        asked.field().modules().stream()
+            .filter(module -> written.floorEntry(module.column()) != null)
+            .collect(
+                Collectors.groupingBy(
+                    module -> written.floorEntry(module.column()).getValue(),
+                    Collectors.groupingBy(PlacedModule::row, TreeMap::new, Collectors.toList())));
+    byStart.forEach(
+        (start, byRow) ->
+            byRow.forEach(
+                (row, modules) -> rows.put(key(start, row), new ModuleRow(start, row, modules))));
+    return List.copyOf(rows.values());
+  }
+
+  private static String key(RowStart start, int row) {
+    return String.format("%08d %08d", start.column(), row);
+  }
+
+  private void judge(ModuleRow row) {
+    Optional<String> unusable =
+        row.modules().stream().flatMap(module -> seams.unusable(module).stream()).findFirst();
+    if (unusable.isPresent()) {
+      tell(unusable.get());
+    } else {
+      asked.add(fact(row));
+    }
+  }
+
+  private void tell(String reason) {
+    if (told.add(reason)) {
+      asked.missing(RowPhase.class, asked.subject(), reason, asked.field().field().module().at());
+    }
+  }
+
+  private RowPhase fact(ModuleRow row) {
+    int inZone = (int) row.modules().stream().filter(seams::allow).count();
+    Span at = row.start().spot().at();
+    return new RowPhase(
+        asked.subject().part(row.name()),
+        cause(row),
+        at,
+        row.start().spot().along().unit(),
+        row.name() + " of field " + asked.field().name(),
+        row.modules().size(),
+        inZone,
+        zone(row.modules().get(0)),
+        row.startM(),
+        inZone == row.modules().size() ? "" : better(row));
+  }
+
+  private Subject cause(ModuleRow row) {
+    int column = row.start().column();
+    return asked.subject().part(column == 1 ? "start" : "start of column " + column);
+  }
+
+  private String better(ModuleRow row) {
+    String columns =
+        row.modules().stream()
+            .map(module -> module.column() + " " + module.typeName())
+            .collect(Collectors.joining(","));
+    return better.computeIfAbsent(columns, key -> starts.better(row));
+  }
+
+  private String zone(PlacedModule module) {
+    return seams.zones(module).rows().stream()
+        .map(row -> text(row.zone()))
+        .distinct()
+        .collect(Collectors.joining(" or "));
+  }
+
+  static String text(LengthRange range) {
+    return QuantityPrint.text(range.min().m(), range.min().unit())
+        + " to "
+        + QuantityPrint.text(range.max().m(), range.max().unit());
+  }
+}

@@ -1,0 +1,162 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.Fact;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.finding.Subject;
+import clampwise.job.Choice;
+import clampwise.job.Field.DesignLoad;
+import clampwise.job.ModuleType;
+import clampwise.job.ModuleType.ClampZone;
+import clampwise.job.ModuleType.Side;
+import clampwise.job.Quantity.Pressure;
+import clampwise.source.Span;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Asks of each module type of a field what the side that crosses the seams is rated for. */
+final class SideRatings {
+
+  private final FieldCase asked;
+  private final PlacedModule module;
+  private final ModuleType type;
+  private final double testFactor;
+
+  private SideRatings(FieldCase asked, PlacedModule module) {
+    this.asked = asked;
+    this.module = module;
+    this.type = module.type();
+    this.testFactor = asked.limits().get("test-over-design-load").si();
+  }
+
+  static void ask(FieldCase asked) {
+    Map<String, PlacedModule> byType = new LinkedHashMap<>();
+    asked.field().modules().forEach(module -> byType.putIfAbsent(module.typeName(), module));
+    byType.values().forEach(module -> new SideRatings(asked, module).judge());
+  }
+
+  private void judge() {
+    if (type.clampZones().isEmpty()) {
+      String reason = "module " + module.typeName() + " has no clamp-zone table";
+      List.of(RatedSide.class, RatingUsed.class, SideLoad.class)
+          .forEach(question -> missing(question, reason));
+      return;
+    }
+    asked.add(ratedSide());
+    for (LoadDirection direction : LoadDirection.values()) {
+      ratingUsed(direction);
+      sideLoad(direction);
+    }
+  }
+
+  private RatedSide ratedSide() {
+    return new RatedSide(
+        subject(),
+        asked.field().field().orientation().at(),
+        module.typeName(),
+        Choice.word(module.orientation()),
+        Choice.word(module.clampedSide()),
+        clampedRows().size(),
+        1);
+  }
+
+  private void ratingUsed(LoadDirection direction) {
+    Optional<Choice<Side>> used = asked.field().field().ratingUsed();
+    if (used.isEmpty()) {
+      missing(
+          RatingUsed.class,
+          "field " + asked.field().name() + " does not say which side's rating is used");
+    } else if (used.get().value() == module.clampedSide()) {
+      direction.best(clampedRows()).ifPresent(load -> asked.add(fact(direction, load, load)));
+    } else {
+      compare(direction, used.get().value());
+    }
+  }
+
+  private void compare(LoadDirection direction, Side used) {
+    Optional<Pressure> usedLoad = direction.best(UsableZones.ofSide(type, used));
+    Optional<Pressure> clampedLoad = direction.best(clampedRows());
+    if (usedLoad.isPresent() && clampedLoad.isPresent()) {
+      asked.add(fact(direction, usedLoad.get(), clampedLoad.get()));
+    } else {
+      Side without = usedLoad.isEmpty() ? used : module.clampedSide();
+      missing(
+          RatingUsed.class,
+          module.typeName()
+              + " has no load "
+              + direction.word()
+              + " for its "
+              + Choice.word(without)
+              + " side");
+    }
+  }
+
+  private RatingUsed fact(LoadDirection direction, Pressure used, Pressure clamped) {
+    double factor = RatedLoads.factor(type, testFactor).orElse(1.0);
+    Choice<Side> written = asked.field().field().ratingUsed().orElseThrow();
+    return new RatingUsed(
+        subject().part(direction.word()),
+        asked.subject().part("rating-used"),
+        written.at(),
+        used.unit(),
+        module.typeName(),
+        direction.word(),
+        written.toString(),
+        Choice.word(module.clampedSide()),
+        used.pa() / factor,
+        clamped.pa() / factor);
+  }
+
+  private void sideLoad(LoadDirection direction) {
+    Optional<DesignLoad> load = asked.field().field().designLoad();
+    Optional<Pressure> wanted = load.flatMap(direction::wanted);
+    Optional<Pressure> rated = direction.best(clampedRows());
+    Optional<Double> factor = RatedLoads.factor(type, testFactor);
+    if (wanted.isEmpty()) {
+      missing(
+          SideLoad.class,
+          "field " + asked.field().name() + " gives no design load " + direction.word());
+    } else if (rated.isEmpty()) {
+      missing(
+          SideLoad.class,
+          module.typeName()
+              + " has no load "
+              + direction.word()
+              + " for its "
+              + Choice.word(module.clampedSide())
+              + " side");
+    } else if (factor.isEmpty()) {
+      missing(
+          SideLoad.class,
+          "module " + module.typeName() + " does not say whether its loads are design or test");
+    } else {
+      asked.add(sideLoad(direction, wanted.get(), rated.get().pa() / factor.get()));
+    }
+  }
+
+  private SideLoad sideLoad(LoadDirection direction, Pressure wanted, double ratedPa) {
+    return new SideLoad(
+        subject().part(direction.word()),
+        wanted.at(),
+        wanted.unit(),
+        module.typeName(),
+        Choice.word(module.clampedSide()),
+        direction.word(),
+        wanted.pa(),
+        ratedPa);
+  }
+
+  private List<ClampZone> clampedRows() {
+    return UsableZones.ofSide(module);
+  }
+
+  private Subject subject() {
+    return asked.subject().part("module type " + module.typeName());
+  }
+
+  private void missing(Class<? extends Fact> question, String reason) {
+    Span at = asked.field().field().module().at();
+    asked.missing(question, subject(), reason, at);
+  }
+}

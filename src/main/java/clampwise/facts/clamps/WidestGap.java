@@ -1,0 +1,21 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+
+/**
+ * The gap between rows beside the widest that the mid clamp holds.
+ *
+ * @param subject the field and the clamp
+ * @param at where the gap was written
+ * @param shown unit of the gap
+ * @param field name of the field
+ * @param clamp name of the mid clamp
+ * @param gapM gap between the rows [m]
+ * @param mostM widest gap the clamp holds [m]
+ */
+public record WidestGap(
+    Subject subject, Span at, Unit shown, String field, String clamp, double gapM, double mostM)
+    implements Fact {}

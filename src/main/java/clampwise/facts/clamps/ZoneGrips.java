@@ -1,0 +1,80 @@
+package clampwise.facts.clamps;
+
+import clampwise.facts.Subjects;
+import clampwise.facts.clamps.HeldModule.Hold;
+import clampwise.facts.layout.Grip.Edge;
+import clampwise.facts.layout.Grip.Half;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.job.LengthRange;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Asks of each module whether each half of its edges has a clamp in the clamp zone.
+ *
+ * <p>Of the clamps on one half the best placed counts: more clamps beside it do no harm. Modules
+ * that no seam lets clamp in the zone are left to {@link RowPhase}.
+ */
+final class ZoneGrips {
+
+  private final FieldCase asked;
+  private final ZoneSeams seams;
+  private final Set<String> told = new HashSet<>();
+
+  ZoneGrips(FieldCase asked) {
+    this.asked = asked;
+    this.seams = ZoneSeams.of(asked);
+  }
+
+  void judge(HeldModule held) {
+    UsableZones zones = seams.zones(held.module());
+    Optional<String> unusable = seams.unusable(held.module());
+    if (unusable.isPresent()) {
+      tell(held.module(), unusable.get());
+    } else if (!seams.areKnown() || seams.allow(held.module())) {
+      worst(held, zones).map(hold -> fact(hold, zones)).ifPresent(asked::add);
+    }
+  }
+
+  private static Optional<Hold> worst(HeldModule held, UsableZones zones) {
+    Comparator<Hold> byMiss =
+        Comparator.comparingDouble(hold -> zones.missM(hold.grip().fromCornerM()));
+    return Stream.of(Edge.values())
+        .flatMap(edge -> Stream.of(Half.values()).map(half -> held.on(edge, half)))
+        .flatMap(holds -> holds.stream().min(byMiss).stream())
+        .max(byMiss);
+  }
+
+  private ZoneGrip fact(Hold hold, UsableZones zones) {
+    double fromCornerM = hold.grip().fromCornerM();
+    LengthRange zone = zones.nearest(fromCornerM).zone();
+    PlacedModule module = hold.grip().module();
+    boolean nearerToMin = fromCornerM - zone.min().m() < zone.max().m() - fromCornerM;
+    return new ZoneGrip(
+        Subjects.module(module),
+        ModuleHolds.cause(asked),
+        hold.attachment().at(),
+        zone.min().unit(),
+        module.name(),
+        ModuleHolds.word(hold.grip().edge()),
+        hold.attachment().name(),
+        fromCornerM,
+        zone.min().m(),
+        zone.max().m(),
+        nearerToMin ? zone.min().m() : zone.max().m(),
+        seams.better(hold.grip()));
+  }
+
+  private void tell(PlacedModule module, String reason) {
+    if (told.add(reason)) {
+      asked.missing(
+          ZoneGrip.class,
+          asked.subject().part("module type " + module.typeName()),
+          reason,
+          asked.field().field().module().at());
+    }
+  }
+}
