@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.ObjectCodec;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.Version;
 import com.fasterxml.jackson.core.base.ParserMinimalBase;
 import java.math.BigDecimal;
@@ -24,6 +25,7 @@ final class NodeParser extends ParserMinimalBase {
   private boolean closed;
 
   NodeParser(Node root) {
+    super(StreamReadConstraints.defaults());
     this.root = root;
     this.node = root;
   }
