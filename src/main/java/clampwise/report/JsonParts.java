@@ -1,0 +1,121 @@
+package clampwise.report;
+
+import clampwise.finding.Basis;
+import clampwise.finding.Comparison;
+import clampwise.finding.Coverage;
+import clampwise.finding.Finding;
+import clampwise.finding.NotChecked;
+import clampwise.finding.Place;
+import clampwise.source.Position;
+import clampwise.source.Problem;
+import clampwise.source.Span;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/** The parts of a review as JSON objects. */
+final class JsonParts {
+
+  /** Writes the fields of one object. */
+  @FunctionalInterface
+  interface Fields<T> {
+    void write(T value) throws IOException;
+  }
+
+  private final JsonGenerator json;
+
+  JsonParts(JsonGenerator json) {
+    this.json = json;
+  }
+
+  <T> void list(String name, List<T> values, Fields<T> fields) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (T value : values) {
+      json.writeStartObject();
+      fields.write(value);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  void problem(Problem problem) throws IOException {
+    at(problem.at());
+    json.writeStringField("found", problem.found());
+    json.writeStringField("expected", problem.expected());
+    if (problem.nearest().isPresent()) {
+      json.writeStringField("nearest", problem.nearest().get());
+    }
+  }
+
+  void finding(Finding finding) throws IOException {
+    json.writeStringField("rule", finding.rule());
+    json.writeStringField("severity", finding.severity().word());
+    json.writeStringField("subject", finding.cause().path());
+    at(finding.at());
+    json.writeStringField("title", finding.title());
+    json.writeStringField("message", finding.message());
+    json.writeStringField("reason", finding.reason());
+    json.writeStringField("remedy", finding.remedy());
+    list("basis", finding.basis(), this::basis);
+    comparison(finding.comparison());
+    list("places", finding.places(), this::place);
+  }
+
+  void notChecked(NotChecked notChecked) throws IOException {
+    json.writeStringField("rule", notChecked.rule());
+    json.writeStringField("subject", notChecked.subject().path());
+    json.writeStringField("reason", notChecked.reason());
+    at(notChecked.at());
+  }
+
+  void coverage(Coverage coverage) throws IOException {
+    json.writeStringField("rule", coverage.rule());
+    json.writeNumberField("met", coverage.met());
+    json.writeNumberField("not-met", coverage.notMet());
+    json.writeNumberField("not-checked", coverage.notChecked());
+  }
+
+  private void basis(Basis basis) throws IOException {
+    json.writeStringField("key", basis.key());
+    json.writeStringField("detail", basis.detail());
+  }
+
+  private void place(Place place) throws IOException {
+    json.writeStringField("subject", place.subject().path());
+    at(place.at());
+    comparison(place.comparison());
+  }
+
+  private void comparison(Optional<Comparison> comparison) throws IOException {
+    if (comparison.isEmpty()) {
+      return;
+    }
+    Comparison numbers = comparison.get();
+    json.writeObjectFieldStart("numbers");
+    json.writeStringField("measured", Shown.measured(numbers));
+    json.writeStringField("limit", Shown.limit(numbers));
+    json.writeNumberField("measured-si", numbers.measuredSi());
+    json.writeNumberField("limit-si", numbers.limitSi());
+    json.writeStringField("unit", numbers.unit().symbol());
+    if (Double.isFinite(numbers.ratio())) {
+      json.writeNumberField("ratio", numbers.ratio());
+    }
+    json.writeEndObject();
+  }
+
+  private void at(Span span) throws IOException {
+    json.writeObjectFieldStart("at");
+    json.writeStringField("file", span.file());
+    position("start", span.start());
+    position("end", span.end());
+    json.writeEndObject();
+  }
+
+  private void position(String name, Position position) throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("line", position.line());
+    json.writeNumberField("column", position.column());
+    json.writeEndObject();
+  }
+}

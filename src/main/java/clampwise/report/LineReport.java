@@ -1,0 +1,49 @@
+package clampwise.report;
+
+import clampwise.finding.Finding;
+import clampwise.review.Review;
+import clampwise.source.Problem;
+import clampwise.source.Span;
+
+/**
+ * One line for each problem, finding and missing input, {@code file:line:column: severity: message
+ * [rule]}, the form of the GNU coding standards that editors follow.
+ */
+public final class LineReport {
+
+  private final StringBuilder out;
+
+  /** A report onto a text. */
+  public LineReport(StringBuilder out) {
+    this.out = out;
+  }
+
+  /** Everything the review says. */
+  public void write(Review review) {
+    writeMarks(review);
+    for (NotCheckedGroup group : NotCheckedGroup.of(review.notChecked())) {
+      String message = "not checked: " + group.reason();
+      line(group.at(), "note", message, String.join(", ", group.rules()));
+    }
+  }
+
+  /** Only problems and findings. */
+  public void writeMarks(Review review) {
+    for (Problem problem : review.problems()) {
+      line(problem.at(), "error", ProblemLine.of(problem), "not-readable");
+    }
+    for (Finding finding : review.findings()) {
+      line(finding.at(), finding.severity().word(), message(finding), finding.rule());
+    }
+  }
+
+  private static String message(Finding finding) {
+    int others = finding.places().size() - 1;
+    return others < 1 ? finding.message() : finding.message() + " (and " + others + " more)";
+  }
+
+  private void line(Span at, String severity, String message, String rule) {
+    String text = at + ": " + severity + ": " + message + " [" + rule + "]";
+    out.append(Harmless.of(text)).append('\n');
+  }
+}

@@ -1,0 +1,59 @@
+package clampwise.report;
+
+import clampwise.finding.Coverage;
+import clampwise.finding.Severity;
+import clampwise.review.Review;
+
+/** The counts at the end of a review. */
+final class SummaryText {
+
+  private static final int INDENT = 2;
+
+  private final Sheet sheet;
+
+  SummaryText(Sheet sheet) {
+    this.sheet = sheet;
+  }
+
+  void write(Review review) {
+    sheet.gap();
+    sheet.prose(0, Role.HEADING, "Counts");
+    sheet.prose(INDENT, Role.PLAIN, findings(review) + ".");
+    sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
+    if (!review.problems().isEmpty()) {
+      sheet.prose(INDENT, Role.PLAIN, unread(review.problems().size()));
+    }
+  }
+
+  private static String findings(Review review) {
+    int[] counts = new int[Severity.values().length];
+    review.findings().forEach(finding -> counts[finding.severity().ordinal()]++);
+    StringBuilder text = new StringBuilder();
+    for (Severity severity : Severity.values()) {
+      text.append(text.length() == 0 ? "" : ", ");
+      text.append(Counted.of(counts[severity.ordinal()], severity.word()));
+    }
+    return text.toString();
+  }
+
+  private static String coverage(Review review) {
+    int met = 0;
+    int notMet = 0;
+    int notChecked = 0;
+    for (Coverage rule : review.coverage()) {
+      met += rule.met();
+      notMet += rule.notMet();
+      notChecked += rule.notChecked();
+    }
+    return Counted.of(review.coverage().size(), "rule")
+        + (" asked: " + met + " times met, " + notMet + " times not met, ")
+        + (notChecked + " times not checked");
+  }
+
+  private static String unread(int problems) {
+    return Counted.of(problems, "place")
+        + " could not be read: what depends on "
+        + (problems == 1 ? "it" : "them")
+        + " was not reviewed.";
+  }
+}

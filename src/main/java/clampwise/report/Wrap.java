@@ -1,0 +1,102 @@
+package clampwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks prose into lines, keeping a number together with its unit. */
+public final class Wrap {
+
+  /** Longest word that clings to a number before it: a unit or a fraction, not a trade word. */
+  private static final int LONGEST_UNIT = 5;
+
+  private final int width;
+  private final List<String> lines = new ArrayList<>();
+  private final StringBuilder line = new StringBuilder();
+
+  private Wrap(int width) {
+    this.width = Math.max(width, 1);
+  }
+
+  /**
+   * The lines of a text.
+   *
+   * @param text one paragraph
+   * @param width longest line [columns]
+   * @return at least one line; a word longer than a line is broken
+   */
+  public static List<String> lines(String text, int width) {
+    Wrap wrap = new Wrap(width);
+    groups(text).forEach(wrap::add);
+    wrap.endLine();
+    return wrap.lines;
+  }
+
+  private void add(String group) {
+    if (line.length() > 0 && Columns.of(line.toString()) + 1 + Columns.of(group) > width) {
+      endLine();
+    }
+    if (line.length() > 0) {
+      line.append(' ');
+    }
+    if (Columns.of(group) <= width) {
+      line.append(group);
+    } else {
+      addBroken(group);
+    }
+  }
+
+  private void addBroken(String group) {
+    int columns = 0;
+    for (int code : group.codePoints().toArray()) {
+      if (columns + Columns.of(code) > width) {
+        endLine();
+        columns = 0;
+      }
+      line.appendCodePoint(code);
+      columns += Columns.of(code);
+    }
+  }
+
+  private void endLine() {
+    lines.add(line.toString());
+    line.setLength(0);
+  }
+
+  private static List<String> groups(String text) {
+    List<String> groups = new ArrayList<>();
+    String before = "";
+    for (String word : words(text)) {
+      if (clings(before, word)) {
+        groups.add(groups.remove(groups.size() - 1) + " " + word);
+      } else {
+        groups.add(word);
+      }
+      before = word;
+    }
+    return groups;
+  }
+
+  private static boolean clings(String before, String word) {
+    return !before.isEmpty()
+        && Character.isDigit(before.charAt(before.length() - 1))
+        && (Character.isDigit(before.charAt(0)) || before.charAt(0) == '-')
+        && word.length() <= LONGEST_UNIT;
+  }
+
+  private static List<String> words(String text) {
+    List<String> words = new ArrayList<>();
+    int start = 0;
+    for (int end = text.indexOf(' '); end >= 0; end = text.indexOf(' ', start)) {
+      addWord(words, text.substring(start, end));
+      start = end + 1;
+    }
+    addWord(words, text.substring(start));
+    return words;
+  }
+
+  private static void addWord(List<String> words, String word) {
+    if (!word.isEmpty()) {
+      words.add(word);
+    }
+  }
+}
