@@ -1,0 +1,86 @@
+package clampwise.cli;
+
+import java.io.UncheckedIOException;
+import java.util.List;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+
+/** The program: arguments in, exit code out. */
+final class Clampwise {
+
+  private final Console console;
+  private final Desk desk;
+  private final RuleShelf rules;
+
+  Clampwise(Console console, Desk desk, RuleShelf rules) {
+    this.console = console;
+    this.desk = desk;
+    this.rules = rules;
+  }
+
+  /** Does what the arguments ask for and never throws. */
+  int run(String... arguments) {
+    try {
+      return dispatch(arguments);
+    } catch (UsageException e) {
+      console.complain(e.getMessage());
+      return ExitCode.UNUSABLE;
+    } catch (UncheckedIOException e) {
+      return ExitCode.UNUSABLE;
+    } catch (RuntimeException | Error e) {
+      new Faults(console).report("this run", e);
+      return ExitCode.FAULT;
+    }
+  }
+
+  private int dispatch(String... arguments) {
+    ParseResult root = Arguments.parse(arguments);
+    ParseResult command = root.hasSubcommand() ? root.subcommand() : root;
+    if (command.isUsageHelpRequested()) {
+      return help(command.commandSpec().commandLine());
+    }
+    if (root.isVersionHelpRequested()) {
+      return version();
+    }
+    return root.hasSubcommand() ? run(command) : nothingAsked(root);
+  }
+
+  private int run(ParseResult command) {
+    Usage usage = new Usage(command);
+    return switch (command.commandSpec().name()) {
+      case "review" -> new ReviewCommand(console, desk).run(usage.review());
+      case "explain" -> new ExplainCommand(console, rules).run(usage.words());
+      case "start" -> new StartCommand(console).run(usage.words().get(0));
+      case "schema" -> new SchemaCommand(console).run(usage.flag("--review"));
+      default -> completion(usage.words().get(0));
+    };
+  }
+
+  private int completion(String shell) {
+    List<String> known = List.of("bash", "zsh");
+    if (!known.contains(shell)) {
+      throw new UsageException(
+          "completion is for bash and zsh, not " + shell + Hint.of(Nearest.to(shell, known)));
+    }
+    console.print(AutoComplete.bash(CommandTree.PROGRAM, CommandTree.create()));
+    return ExitCode.CLEAR;
+  }
+
+  private int help(CommandLine command) {
+    console.print(command.getUsageMessage());
+    return ExitCode.CLEAR;
+  }
+
+  private int version() {
+    console.print(CommandTree.PROGRAM + " " + Version.text() + "\n");
+    return ExitCode.CLEAR;
+  }
+
+  private int nothingAsked(ParseResult root) {
+    String help = root.commandSpec().commandLine().getUsageMessage();
+    console.complain("no command given\n");
+    console.print(help);
+    return ExitCode.UNUSABLE;
+  }
+}

@@ -1,0 +1,114 @@
+package clampwise.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * The commands and their options, built without annotations because reading those costs a quarter
+ * of the start-up.
+ */
+final class CommandTree {
+
+  static final String PROGRAM = "clampwise";
+
+  private CommandTree() {}
+
+  /** The whole tree, ready to parse. */
+  static CommandLine create() {
+    CommandLine line = new CommandLine(root());
+    line.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+    line.setUsageHelpAutoWidth(false);
+    line.setExpandAtFiles(false);
+    return line;
+  }
+
+  private static CommandSpec root() {
+    CommandSpec root = command(PROGRAM, HelpTexts.ROOT);
+    root.addOption(
+        OptionSpec.builder("-V", "--version")
+            .versionHelp(true)
+            .description("Print the version.")
+            .build());
+    root.addSubcommand("review", review());
+    root.addSubcommand("explain", explain());
+    root.addSubcommand("start", start());
+    root.addSubcommand("schema", schema());
+    root.addSubcommand("completion", completion());
+    return root;
+  }
+
+  private static CommandSpec review() {
+    return command("review", HelpTexts.REVIEW)
+        .addOption(choice("--format", "FORMAT", "text or json; text unless given."))
+        .addOption(flag("--lines", "One line each: file:line:column: severity: message [rule]."))
+        .addOption(flag("--quiet", "Only what could not be read or reaches the threshold."))
+        .addOption(
+            choice("--fail-on", "SEVERITY", "error, warning, note or never; error unless given."))
+        .addOption(choice("--color", "WHEN", "auto, always or never; auto unless given."))
+        .addPositional(
+            words("JOB", "1..*", "Job files to review; - reads one from standard input."));
+  }
+
+  private static CommandSpec explain() {
+    return command("explain", HelpTexts.EXPLAIN)
+        .addPositional(words("RULE", "0..1", "Id of a rule; without one, all rules are listed."));
+  }
+
+  private static CommandSpec start() {
+    return command("start", HelpTexts.START)
+        .addPositional(words("FILE", "1", "File to create; - prints the job instead."));
+  }
+
+  private static CommandSpec schema() {
+    return command("schema", HelpTexts.SCHEMA)
+        .addOption(flag("--review", "The schema of review --format json instead."));
+  }
+
+  private static CommandSpec completion() {
+    return command("completion", HelpTexts.COMPLETION)
+        .addPositional(words("SHELL", "1", "bash or zsh."));
+  }
+
+  private static CommandSpec command(String name, HelpTexts texts) {
+    CommandSpec command = CommandSpec.create().name(name);
+    command
+        .usageMessage()
+        .description(texts.description())
+        .footer(texts.footer())
+        .sortOptions(false)
+        .synopsisSubcommandLabel("COMMAND")
+        .commandListHeading("%nCommands:%n")
+        .descriptionHeading("%n")
+        .parameterListHeading("%n")
+        .optionListHeading("%nOptions:%n")
+        .footerHeading("%n");
+    return command.addOption(
+        OptionSpec.builder("-h", "--help").usageHelp(true).description("Print this help.").build());
+  }
+
+  private static OptionSpec flag(String name, String description) {
+    return OptionSpec.builder(name).type(boolean.class).description(description).build();
+  }
+
+  private static OptionSpec choice(String name, String label, String description) {
+    return OptionSpec.builder(name)
+        .type(String.class)
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+
+  private static PositionalParamSpec words(String label, String arity, String description) {
+    return PositionalParamSpec.builder()
+        .index("0..*")
+        .arity(arity)
+        .type(java.util.List.class)
+        .auxiliaryTypes(String.class)
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+}

@@ -1,0 +1,19 @@
+package clampwise.cli;
+
+/** What the program answers to the shell. */
+public final class ExitCode {
+
+  /** Nothing at or above the threshold. */
+  public static final int CLEAR = 0;
+
+  /** Findings at or above the threshold. */
+  public static final int FINDINGS = 1;
+
+  /** Wrong usage, unreadable input or unwritable output. */
+  public static final int UNUSABLE = 2;
+
+  /** A fault of the program itself. */
+  public static final int FAULT = 70;
+
+  private ExitCode() {}
+}

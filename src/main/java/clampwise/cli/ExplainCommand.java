@@ -1,0 +1,62 @@
+package clampwise.cli;
+
+import clampwise.report.MarkdownText;
+import clampwise.report.Paint;
+import clampwise.report.Role;
+import clampwise.report.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** {@code clampwise explain}: the page of a rule, or the list of all. */
+final class ExplainCommand {
+
+  private final Console console;
+  private final RuleShelf rules;
+
+  ExplainCommand(Console console, RuleShelf rules) {
+    this.console = console;
+    this.rules = rules;
+  }
+
+  /** Prints the list for no word, a page for one. */
+  int run(List<String> words) {
+    Sheet sheet = new Sheet(console.screen().textWidth(), paint());
+    if (words.isEmpty()) {
+      list(sheet);
+    } else {
+      new MarkdownText(sheet).write(page(words.get(0)));
+    }
+    console.print(sheet.toString());
+    return ExitCode.CLEAR;
+  }
+
+  private String page(String id) {
+    return rules.page(id).orElseThrow(() -> new UsageException(unknown(id)));
+  }
+
+  private String unknown(String id) {
+    List<String> ids = new ArrayList<>();
+    rules.entries().forEach(rule -> ids.add(rule.id()));
+    return "there is no rule "
+        + id
+        + Hint.of(Nearest.to(id, ids))
+        + "; clampwise explain lists all";
+  }
+
+  private void list(Sheet sheet) {
+    String topic = "";
+    for (RuleShelf.Entry rule : rules.entries()) {
+      if (!rule.topic().equals(topic)) {
+        topic = rule.topic();
+        sheet.gap();
+        sheet.prose(0, Role.HEADING, topic);
+      }
+      sheet.whole(2, Role.PLACE, rule.id());
+      sheet.prose(6, Role.PLAIN, rule.title() + " (" + rule.severity().word() + ")");
+    }
+  }
+
+  private Paint paint() {
+    return console.screen().coloursByItself(console.environment()) ? new Colours() : Paint.NONE;
+  }
+}

@@ -1,0 +1,63 @@
+package clampwise.cli;
+
+/**
+ * What the help of a command says around its options.
+ *
+ * @param description what the command is for
+ * @param footer examples and where to go next, line by line
+ */
+record HelpTexts(String description, String... footer) {
+
+  static final HelpTexts ROOT =
+      new HelpTexts(
+          "Reviews the design of rail-less solar layouts on metal roofs: a job file goes in, the"
+              + " marks of a careful reviewer come out.",
+          "A first run:",
+          "  clampwise start my-job.yaml       write a small job with comments",
+          "  clampwise review my-job.yaml      see what a reviewer would mark",
+          "  clampwise explain                 list every rule",
+          "",
+          "Exit codes: 0 clear, 1 findings at or above the threshold,",
+          "2 wrong usage or unreadable input, 70 a fault of clampwise itself.",
+          "",
+          "How to write a job: docs/job-file.md, or clampwise schema for your editor.",
+          "No output of this program is an engineer's approval.");
+
+  static final HelpTexts REVIEW =
+      new HelpTexts(
+          "Reviews jobs and prints what has to change, where, why and how.",
+          "Examples:",
+          "  clampwise review barn.yaml",
+          "  clampwise review --lines north.yaml south.yaml",
+          "  clampwise review --fail-on warning --quiet barn.yaml",
+          "  clampwise review --format json - < barn.yaml",
+          "",
+          "Exit codes: 0 clear, 1 findings at or above the threshold,",
+          "2 wrong usage or unreadable input, 70 a fault of clampwise itself.");
+
+  static final HelpTexts EXPLAIN =
+      new HelpTexts(
+          "Prints what a rule checks, why it matters and how to correct a finding.",
+          "Examples:",
+          "  clampwise explain",
+          "  clampwise explain frame-outside-mid-clamp-range");
+
+  static final HelpTexts START =
+      new HelpTexts(
+          "Writes a small job with comments that reviews without errors. A file that exists is"
+              + " never touched.",
+          "Example:",
+          "  clampwise start my-job.yaml");
+
+  static final HelpTexts SCHEMA =
+      new HelpTexts(
+          "Prints the JSON Schema of the job file, for editors that complete and check keys.",
+          "Example:",
+          "  clampwise schema > job.schema.json");
+
+  static final HelpTexts COMPLETION =
+      new HelpTexts(
+          "Prints the completion script of a shell.",
+          "Example:",
+          "  source <(clampwise completion bash)");
+}

@@ -1,0 +1,98 @@
+package clampwise.cli;
+
+import clampwise.cli.ReviewOptions.Colouring;
+import clampwise.cli.ReviewOptions.Format;
+import clampwise.report.JsonReport;
+import clampwise.report.LineReport;
+import clampwise.report.Paint;
+import clampwise.report.Sheet;
+import clampwise.report.TextReport;
+import clampwise.review.Review;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** {@code clampwise review}: reviews jobs and prints what has to change. */
+final class ReviewCommand {
+
+  private final Console console;
+  private final Desk desk;
+  private final Faults faults;
+
+  ReviewCommand(Console console, Desk desk) {
+    this.console = console;
+    this.desk = desk;
+    this.faults = new Faults(console);
+  }
+
+  /** Reviews every job; one that fails does not stop the others. */
+  int run(ReviewOptions options) {
+    List<Review> reviews = new ArrayList<>();
+    int worst = ExitCode.CLEAR;
+    for (String job : options.jobs()) {
+      worst = Math.max(worst, review(job, options, reviews));
+    }
+    console.print(text(reviews, options));
+    return worst;
+  }
+
+  @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others
+  private int review(String job, ReviewOptions options, List<Review> reviews) {
+    try {
+      Review review = desk.review(job, console);
+      reviews.add(options.quiet() ? options.threshold().reduce(review) : review);
+      return exitCode(review, options.threshold());
+    } catch (RuntimeException | StackOverflowError e) {
+      faults.report(job, e);
+      return ExitCode.FAULT;
+    }
+  }
+
+  private static int exitCode(Review review, Threshold threshold) {
+    if (!review.problems().isEmpty()) {
+      return ExitCode.UNUSABLE;
+    }
+    return threshold.reachedBy(review) ? ExitCode.FINDINGS : ExitCode.CLEAR;
+  }
+
+  private CharSequence text(List<Review> reviews, ReviewOptions options) {
+    return switch (options.format()) {
+      case TEXT -> prose(reviews, options);
+      case LINES -> lines(reviews, options.quiet());
+      case JSON -> json(reviews);
+    };
+  }
+
+  private String prose(List<Review> reviews, ReviewOptions options) {
+    Sheet sheet = new Sheet(console.screen().textWidth(), paint(options.colouring()));
+    TextReport report = new TextReport(sheet);
+    reviews.forEach(options.quiet() ? report::writeMarks : report::write);
+    if (!options.quiet() && !reviews.isEmpty()) {
+      report.writeCautions();
+    }
+    return sheet.toString();
+  }
+
+  private static StringBuilder lines(List<Review> reviews, boolean quiet) {
+    StringBuilder out = new StringBuilder();
+    LineReport report = new LineReport(out);
+    reviews.forEach(quiet ? report::writeMarks : report::write);
+    return out;
+  }
+
+  private static String json(List<Review> reviews) {
+    StringWriter out = new StringWriter();
+    JsonReport.write(reviews, Version.text(), out);
+    return out.toString();
+  }
+
+  private Paint paint(Colouring colouring) {
+    boolean colour =
+        switch (colouring) {
+          case ALWAYS -> true;
+          case NEVER -> false;
+          case AUTO -> console.screen().coloursByItself(console.environment());
+        };
+    return colour ? new Colours() : Paint.NONE;
+  }
+}

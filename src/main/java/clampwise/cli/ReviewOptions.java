@@ -1,0 +1,34 @@
+package clampwise.cli;
+
+import java.util.List;
+
+/**
+ * How a review was asked for.
+ *
+ * @param jobs files to review; {@code -} is standard input
+ * @param format how the reviews are written
+ * @param quiet only what reaches the threshold
+ * @param threshold what makes the run fail
+ */
+record ReviewOptions(
+    List<String> jobs, Format format, boolean quiet, Threshold threshold, Colouring colouring) {
+
+  /** How the reviews are written. */
+  enum Format {
+    TEXT,
+    LINES,
+    JSON
+  }
+
+  /** When to colour. */
+  enum Colouring {
+    AUTO,
+    ALWAYS,
+    NEVER
+  }
+
+  /** Files to review and nothing said about how. */
+  static ReviewOptions of(List<String> jobs) {
+    return new ReviewOptions(jobs, Format.TEXT, false, Threshold.ERROR, Colouring.AUTO);
+  }
+}

@@ -1,0 +1,77 @@
+package clampwise.cli;
+
+import clampwise.cli.ReviewOptions.Colouring;
+import clampwise.cli.ReviewOptions.Format;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Parsed arguments as the commands take them. */
+final class Usage {
+
+  private final ParseResult parsed;
+
+  Usage(ParseResult parsed) {
+    this.parsed = parsed;
+  }
+
+  /** How a review was asked for. */
+  ReviewOptions review() {
+    boolean quiet = flag("--quiet");
+    return new ReviewOptions(
+        words(),
+        format(quiet),
+        quiet,
+        choice("--fail-on", Threshold.ERROR, Threshold.values()),
+        choice("--color", Colouring.AUTO, Colouring.values()));
+  }
+
+  boolean flag(String name) {
+    return parsed.hasMatchedOption(name);
+  }
+
+  /** The words that are no options. */
+  List<String> words() {
+    List<String> words = new ArrayList<>();
+    parsed.matchedPositionals().forEach(word -> words.addAll(word.stringValues()));
+    return words;
+  }
+
+  private Format format(boolean quiet) {
+    Format format =
+        choice("--format", Format.TEXT, new Format[] {Format.TEXT, Format.JSON});
+    if (format != Format.JSON) {
+      return flag("--lines") ? Format.LINES : Format.TEXT;
+    }
+    if (quiet || flag("--lines")) {
+      throw new UsageException(
+          "--format json is always complete; leave out " + (quiet ? "--quiet" : "--lines"));
+    }
+    return format;
+  }
+
+  private <E extends Enum<E>> E choice(String option, E unless, E[] known) {
+    OptionSpec given = parsed.matchedOption(option);
+    return given == null ? unless : choice(option, given.stringValues().get(0), known);
+  }
+
+  private static <E extends Enum<E>> E choice(String option, String written, E[] known) {
+    List<String> words = new ArrayList<>();
+    for (E one : known) {
+      words.add(word(one));
+      if (word(one).equals(written)) {
+        return one;
+      }
+    }
+    Optional<String> nearest = Nearest.to(written, words);
+    throw new UsageException(
+        option + " takes " + String.join(", ", words) + ", not " + written + Hint.of(nearest));
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}
