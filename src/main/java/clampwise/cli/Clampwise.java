@@ -1,6 +1,5 @@
 package clampwise.cli;
 
-import java.io.UncheckedIOException;
 import java.util.List;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -26,12 +25,19 @@ final class Clampwise {
     } catch (UsageException e) {
       console.complain(e.getMessage());
       return ExitCode.UNUSABLE;
-    } catch (UncheckedIOException e) {
-      return ExitCode.UNUSABLE;
+    } catch (UnwritableException e) {
+      return unwritable(e);
     } catch (RuntimeException | Error e) {
       new Faults(console).report("this run", e);
       return ExitCode.FAULT;
     }
+  }
+
+  private int unwritable(UnwritableException e) {
+    if (!e.readerLeft()) {
+      console.complain("the output could not be written");
+    }
+    return ExitCode.UNUSABLE;
   }
 
   private int dispatch(String... arguments) {

@@ -4,7 +4,6 @@ import clampwise.report.Harmless;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
@@ -37,7 +36,7 @@ public record Console(
       stream.write(text.getBytes(StandardCharsets.UTF_8));
       stream.flush();
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw new UnwritableException(e);
     }
   }
 }

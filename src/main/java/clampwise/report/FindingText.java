@@ -77,6 +77,7 @@ final class FindingText {
   }
 
   private static String numbers(Comparison numbers) {
-    return ": " + Shown.measured(numbers) + " against " + Shown.limit(numbers);
+    Shown shown = Shown.of(numbers);
+    return ": " + shown.measured() + " against " + shown.limit();
   }
 }

@@ -92,9 +92,10 @@ final class JsonParts {
       return;
     }
     Comparison numbers = comparison.get();
+    Shown shown = Shown.of(numbers);
     json.writeObjectFieldStart("numbers");
-    json.writeStringField("measured", Shown.measured(numbers));
-    json.writeStringField("limit", Shown.limit(numbers));
+    json.writeStringField("measured", shown.measured());
+    json.writeStringField("limit", shown.limit());
     json.writeNumberField("measured-si", numbers.measuredSi());
     json.writeNumberField("limit-si", numbers.limitSi());
     json.writeStringField("unit", numbers.unit().symbol());

@@ -1,27 +1,19 @@
 package clampwise.report;
 
 import clampwise.finding.Comparison;
-import clampwise.units.Unit;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import clampwise.units.QuantityPrint;
 
-/** Compared numbers in the unit the designer wrote. */
-final class Shown {
+/**
+ * Compared numbers in the unit the designer wrote.
+ *
+ * @param measured what the job gives
+ * @param limit what it is held against, printed so that it differs where the numbers do
+ */
+record Shown(String measured, String limit) {
 
-  private static final MathContext DIGITS = new MathContext(4);
-
-  private Shown() {}
-
-  static String measured(Comparison numbers) {
-    return of(numbers.measuredSi(), numbers.unit());
-  }
-
-  static String limit(Comparison numbers) {
-    return of(numbers.limitSi(), numbers.unit());
-  }
-
-  private static String of(double si, Unit unit) {
-    BigDecimal number = new BigDecimal(unit.fromSi(si)).round(DIGITS).stripTrailingZeros();
-    return (number.toPlainString() + " " + unit.symbol()).strip();
+  static Shown of(Comparison numbers) {
+    QuantityPrint.Pair pair =
+        QuantityPrint.pair(numbers.measuredSi(), numbers.limitSi(), numbers.unit());
+    return new Shown(pair.first(), pair.second());
   }
 }

@@ -1,0 +1,16 @@
+package clampwise.cli;
+
+import java.io.IOException;
+
+/** The output has nowhere to go: a full disk, or a reader that has left. */
+final class UnwritableException extends RuntimeException {
+
+  UnwritableException(IOException cause) {
+    super(cause);
+  }
+
+  /** Whether the reader at the other end of a pipe has left, which is no news to the user. */
+  boolean readerLeft() {
+    return String.valueOf(getCause().getMessage()).contains("pipe");
+  }
+}
