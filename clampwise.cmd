@@ -1,0 +1,35 @@
+@echo off
+rem Starts clampwise; builds it first when there is no build yet.
+rem CLAMPWISE_JAVA_OPTS holds further options for Java.
+setlocal
+set "HOME_DIR=%~dp0"
+set "BUILD=%HOME_DIR%target"
+set "JAVA=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
+
+if exist "%BUILD%\clampwise.jar" goto run
+"%JAVA%" -version >nul 2>&1
+if errorlevel 1 (
+  echo clampwise: Java 17 or later is needed; set JAVA_HOME or put java on the PATH 1>&2
+  exit /b 2
+)
+where mvn >nul 2>&1
+if errorlevel 1 (
+  echo clampwise: Maven is needed for the first build; put mvn on the PATH 1>&2
+  exit /b 2
+)
+echo clampwise: first run, building; this takes a minute or two 1>&2
+pushd "%HOME_DIR%"
+call mvn -q -DskipTests package 1>&2
+if errorlevel 1 (
+  popd
+  echo clampwise: the build failed; see above 1>&2
+  exit /b 2
+)
+popd
+
+:run
+"%JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%BUILD%\clampwise.jsa" -Xlog:disable ^
+  -XX:+UseSerialGC -XX:TieredStopAtLevel=1 %CLAMPWISE_JAVA_OPTS% ^
+  -cp "%BUILD%\clampwise.jar" clampwise.cli.Main %*
+exit /b %ERRORLEVEL%
