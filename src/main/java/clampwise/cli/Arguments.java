@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.source.Nearest;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -29,7 +30,10 @@ final class Arguments {
 
   private static String unknown(CommandLine command, String word) {
     if (word.startsWith("-")) {
-      return "there is no option " + word + Hint.of(Nearest.to(word, options(command))) + see(command);
+      return "there is no option "
+          + word
+          + Hint.of(Nearest.to(word, options(command)))
+          + see(command);
     }
     if (command.getParent() != null) {
       return word + " is one word too many" + see(command);

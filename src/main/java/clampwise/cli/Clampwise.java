@@ -1,6 +1,9 @@
 package clampwise.cli;
 
+import clampwise.rulebook.RulePage;
+import clampwise.source.Nearest;
 import java.util.List;
+import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
@@ -9,10 +12,10 @@ import picocli.CommandLine.ParseResult;
 final class Clampwise {
 
   private final Console console;
-  private final Desk desk;
-  private final RuleShelf rules;
+  private final Supplier<Desk> desk;
+  private final Supplier<List<RulePage>> rules;
 
-  Clampwise(Console console, Desk desk, RuleShelf rules) {
+  Clampwise(Console console, Supplier<Desk> desk, Supplier<List<RulePage>> rules) {
     this.console = console;
     this.desk = desk;
     this.rules = rules;
@@ -55,7 +58,7 @@ final class Clampwise {
   private int run(ParseResult command) {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
-      case "review" -> new ReviewCommand(console, desk).run(usage.review());
+      case "review" -> new ReviewCommand(console, desk.get()).run(usage.review());
       case "explain" -> new ExplainCommand(console, rules).run(usage.words());
       case "start" -> new StartCommand(console).run(usage.words().get(0));
       case "schema" -> new SchemaCommand(console).run(usage.flag("--review"));

@@ -4,16 +4,19 @@ import clampwise.report.MarkdownText;
 import clampwise.report.Paint;
 import clampwise.report.Role;
 import clampwise.report.Sheet;
+import clampwise.rulebook.RulePage;
+import clampwise.source.Nearest;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** {@code clampwise explain}: the page of a rule, or the list of all. */
 final class ExplainCommand {
 
   private final Console console;
-  private final RuleShelf rules;
+  private final Supplier<List<RulePage>> rules;
 
-  ExplainCommand(Console console, RuleShelf rules) {
+  ExplainCommand(Console console, Supplier<List<RulePage>> rules) {
     this.console = console;
     this.rules = rules;
   }
@@ -31,12 +34,16 @@ final class ExplainCommand {
   }
 
   private String page(String id) {
-    return rules.page(id).orElseThrow(() -> new UsageException(unknown(id)));
+    return rules.get().stream()
+        .filter(page -> page.id().equals(id))
+        .findFirst()
+        .map(RulePage::text)
+        .orElseThrow(() -> new UsageException(unknown(id)));
   }
 
   private String unknown(String id) {
     List<String> ids = new ArrayList<>();
-    rules.entries().forEach(rule -> ids.add(rule.id()));
+    rules.get().forEach(rule -> ids.add(rule.id()));
     return "there is no rule "
         + id
         + Hint.of(Nearest.to(id, ids))
@@ -45,7 +52,7 @@ final class ExplainCommand {
 
   private void list(Sheet sheet) {
     String topic = "";
-    for (RuleShelf.Entry rule : rules.entries()) {
+    for (RulePage rule : rules.get()) {
       if (!rule.topic().equals(topic)) {
         topic = rule.topic();
         sheet.gap();

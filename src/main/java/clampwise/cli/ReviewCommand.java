@@ -1,7 +1,6 @@
 package clampwise.cli;
 
 import clampwise.cli.ReviewOptions.Colouring;
-import clampwise.cli.ReviewOptions.Format;
 import clampwise.report.JsonReport;
 import clampwise.report.LineReport;
 import clampwise.report.Paint;

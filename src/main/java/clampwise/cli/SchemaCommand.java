@@ -11,7 +11,9 @@ final class SchemaCommand {
 
   /** Prints the schema of reviews or of jobs. */
   int run(boolean review) {
-    console.print(Resources.text(review ? "/clampwise/review.schema.json" : "/clampwise/job.schema.json"));
+    console.print(
+        Resources.text(
+            review ? "/clampwise/shared/review.schema.json" : "/clampwise/shared/job.schema.json"));
     return ExitCode.CLEAR;
   }
 }

@@ -43,8 +43,7 @@ final class StartCommand {
     try {
       writeNew(file);
     } catch (FileAlreadyExistsException e) {
-      throw new UsageException(
-          file + " exists already and is left as it is; choose another name");
+      throw new UsageException(file + " exists already and is left as it is; choose another name");
     } catch (NoSuchFileException e) {
       throw new UsageException(
           "the folder of " + file + " does not exist; create it first or choose another");

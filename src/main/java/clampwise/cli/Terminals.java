@@ -3,7 +3,9 @@ package clampwise.cli;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.fusesource.jansi.AnsiConsole;
@@ -31,10 +33,24 @@ final class Terminals {
 
   /** Without the launcher, or on Windows, Jansi asks the system and makes colours work. */
   private static Console asked() {
-    System.setProperty("jansi.tmpdir", cacheFolder(System.getenv()).toString());
+    if (!unpackInto(cacheFolder(System.getenv()))) {
+      return console(new FileOutputStream(FileDescriptor.out), Screen.NONE);
+    }
     AnsiPrintStream out = AnsiConsole.out();
-    boolean terminal = out.getType() != AnsiType.Redirected && out.getType() != AnsiType.Unsupported;
+    boolean terminal =
+        out.getType() != AnsiType.Redirected && out.getType() != AnsiType.Unsupported;
     return console(out, terminal ? new Screen(true, out.getTerminalWidth()) : Screen.NONE);
+  }
+
+  /** Jansi unpacks a library before it can ask; it goes into the user's cache folder. */
+  private static boolean unpackInto(Path folder) {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      return false;
+    }
+    System.setProperty("jansi.tmpdir", folder.toString());
+    return Files.isWritable(folder);
   }
 
   private static Console console(OutputStream out, Screen screen) {

@@ -2,6 +2,7 @@ package clampwise.cli;
 
 import clampwise.cli.ReviewOptions.Colouring;
 import clampwise.cli.ReviewOptions.Format;
+import clampwise.source.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,8 +42,7 @@ final class Usage {
   }
 
   private Format format(boolean quiet) {
-    Format format =
-        choice("--format", Format.TEXT, new Format[] {Format.TEXT, Format.JSON});
+    Format format = choice("--format", Format.TEXT, new Format[] {Format.TEXT, Format.JSON});
     if (format != Format.JSON) {
       return flag("--lines") ? Format.LINES : Format.TEXT;
     }

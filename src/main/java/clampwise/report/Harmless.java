@@ -32,12 +32,12 @@ public final class Harmless {
   private static boolean prints(int code) {
     return switch (Character.getType(code)) {
       case Character.CONTROL,
-              Character.FORMAT,
-              Character.SURROGATE,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR,
-              Character.UNASSIGNED,
-              Character.PRIVATE_USE ->
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.UNASSIGNED,
+          Character.PRIVATE_USE ->
           false;
       default -> true;
     };

@@ -13,8 +13,8 @@ import java.io.Writer;
 import java.util.List;
 
 /**
- * Reviews as JSON of the shape {@value #FORMAT}; ASCII only, so that nothing in a job can speak to a
- * terminal and the encoding never matters.
+ * Reviews as JSON of the shape {@value #FORMAT}; ASCII only, so that nothing in a job can speak to
+ * a terminal and the encoding never matters.
  */
 public final class JsonReport {
 
@@ -49,9 +49,7 @@ public final class JsonReport {
         .build()
         .createGenerator(out)
         .setPrettyPrinter(
-            new DefaultPrettyPrinter()
-                .withObjectIndenter(indenter)
-                .withArrayIndenter(indenter));
+            new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
   }
 
   private void document(List<Review> reviews) throws IOException {

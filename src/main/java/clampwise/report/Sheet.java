@@ -38,8 +38,7 @@ public final class Sheet {
     int hanging = indent + mark.length();
     Iterator<String> lines = wrapped(prose, hanging).iterator();
     newLine(indent).append(paint.paint(role, mark + lines.next())).append('\n');
-    lines.forEachRemaining(
-        line -> newLine(hanging).append(paint.paint(role, line)).append('\n'));
+    lines.forEachRemaining(line -> newLine(hanging).append(paint.paint(role, line)).append('\n'));
   }
 
   /** A wrapped paragraph behind a label; nothing when the paragraph is empty. */
