@@ -29,10 +29,16 @@ public final class SheetGauge {
 
   /** Sheets that have a gauge series; copper and zinc sheet is not sold by gauge here. */
   public enum Sheet {
-    STEEL_BASE,
-    GALVANISED_TOTAL,
-    STAINLESS_STEEL,
-    ALUMINIUM
+    STEEL_BASE(0),
+    GALVANISED_TOTAL(1),
+    STAINLESS_STEEL(2),
+    ALUMINIUM(3);
+
+    private final int tableColumn;
+
+    Sheet(int tableColumn) {
+      this.tableColumn = tableColumn;
+    }
   }
 
   /**
@@ -46,6 +52,6 @@ public final class SheetGauge {
     return Optional.of(gauge)
         .filter(g -> g == Math.rint(g))
         .map(g -> INCHES.get(g.intValue()))
-        .map(row -> row[sheet.ordinal()] * INCH_M);
+        .map(row -> row[sheet.tableColumn] * INCH_M);
   }
 }
