@@ -44,7 +44,7 @@ final class CsvColumns {
     List<String> missing =
         new TreeSet<>(needed).stream().filter(name -> !columns.columns.containsKey(name)).toList();
     for (String name : missing) {
-      columns.problem(table.header().get(0), "no column named '" + name + "'", needed);
+      columns.problem(table.header().get(0), "no column named \"" + name + "\"", needed);
     }
     return missing.isEmpty() ? Optional.of(columns) : Optional.empty();
   }
@@ -65,7 +65,7 @@ final class CsvColumns {
     Optional<Node.Scalar> cell = written(row, name);
     if (cell.isEmpty()) {
       problems.add(
-          Problem.of(row.get(0).at(), "a row without '" + name + "'", "a value in every row"));
+          Problem.of(row.get(0).at(), "a row without \"" + name + "\"", "a value in every row"));
     }
     return cell;
   }
@@ -94,7 +94,7 @@ final class CsvColumns {
     if (!KNOWN.contains(name)) {
       problem(header, "the unknown column " + Reading.quoted(header.text()), KNOWN);
     } else if (columns.putIfAbsent(name, new Column(index, unit)) != null) {
-      problem(header, "the column '" + name + "' twice", Set.of(name));
+      problem(header, "the column \"" + name + "\" twice", Set.of(name));
     }
   }
 

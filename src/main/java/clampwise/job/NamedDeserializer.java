@@ -27,7 +27,7 @@ final class NamedDeserializer extends JsonDeserializer<Named<?>> {
       throws IOException {
     NodeParser nodes = (NodeParser) parser;
     if (!parser.isExpectedStartObjectToken()) {
-      Reading.of(context).wrongShape(nodes.node(), "a mapping of names, such as 'north: ...'");
+      Reading.of(context).wrongShape(nodes.node(), "a mapping of names, such as north: {...}");
       parser.skipChildren();
       return null;
     }

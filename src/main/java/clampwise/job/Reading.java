@@ -31,6 +31,11 @@ record Reading(
     return (Reading) context.getAttribute(Reading.class);
   }
 
+  /** For values without declared units, read to their end. */
+  static Reading plain(Problems problems) {
+    return new Reading(problems, Map.of(), Optional.empty(), Set.of());
+  }
+
   void problem(Span at, String found, String expected) {
     problems.add(Problem.of(at, found, expected));
   }
@@ -62,6 +67,6 @@ record Reading(
 
   static String quoted(String text) {
     String line = text.length() > 60 ? text.substring(0, 57) + "..." : text;
-    return "'" + line.replace("\n", "\\n").replace("\r", "\\r") + "'";
+    return "\"" + line.replace("\n", "\\n").replace("\r", "\\r") + "\"";
   }
 }

@@ -53,7 +53,7 @@ final class MappingFrame extends Frame {
   }
 
   private void reportTwice(Node.Scalar first, Node.Scalar second) {
-    String name = "'" + first.text() + "'";
+    String name = "\"" + first.text() + "\"";
     problems.add(twice(first, name, second.at().start().line()));
     problems.add(twice(second, name, first.at().start().line()));
   }

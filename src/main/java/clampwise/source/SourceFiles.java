@@ -75,9 +75,9 @@ public final class SourceFiles {
     if (file.isEmpty()) {
       problems.add(
           Problem.of(
-              name.at(), "the path '" + name.text() + "'", "a file in the folder of the job"));
+              name.at(), "the path \"" + name.text() + "\"", "a file in the folder of the job"));
     } else if (Files.exists(file.get()) && !Files.isRegularFile(file.get())) {
-      problems.add(Problem.of(name.at(), "'" + name.text() + "', which is no file", "a file"));
+      problems.add(Problem.of(name.at(), "\"" + name.text() + "\", which is no file", "a file"));
       return Optional.empty();
     }
     return file;
@@ -124,7 +124,7 @@ public final class SourceFiles {
     String name = String.valueOf(file.getFileName());
     return new Problem(
         at,
-        "no file named '" + name + "'",
+        "no file named \"" + name + "\"",
         "a file that exists",
         Nearest.to(name, neighbours(file)));
   }

@@ -56,7 +56,7 @@ final class SyntaxProblem {
           "quotes round a text that holds ': ', or the same indentation as the key above");
     }
     if (problem.contains("could not find expected ':'")) {
-      return Problem.of(at, "a key without a colon", "'key: value'");
+      return Problem.of(at, "a key without a colon", "key: value");
     }
     if (problem.contains("<block end>")) {
       return Problem.of(

@@ -78,7 +78,7 @@ final class TreeBuilder {
     documents++;
     if (documents == 2) {
       problems.add(
-          Problem.of(span(event), "a second document after '---'", "one document in a file"));
+          Problem.of(span(event), "a second document after ---", "one document in a file"));
       stopped = true;
     }
   }

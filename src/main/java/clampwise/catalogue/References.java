@@ -1,0 +1,107 @@
+package clampwise.catalogue;
+
+import clampwise.job.Attach;
+import clampwise.job.Bonding;
+import clampwise.job.Field;
+import clampwise.job.Job;
+import clampwise.job.ModuleType;
+import clampwise.job.Named;
+import clampwise.job.Panel;
+import clampwise.job.Parts;
+import clampwise.job.Plane;
+import clampwise.job.Shape;
+import clampwise.job.Text;
+import clampwise.source.Problems;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds names in a job that name nothing: neither in the job nor in the catalogue. */
+public final class References {
+
+  private final Job job;
+  private final Names panels;
+  private final Names planes;
+  private final Names fields;
+  private final Names modules;
+  private final Names attachments;
+  private final Names midClamps;
+  private final Names endClamps;
+  private final Names jumpers;
+  private final Names lugs;
+
+  private References(Job job, Catalogue catalogue, Problems problems) {
+    this.job = job;
+    this.panels = Names.of("roof covering", problems).with(job.panels());
+    this.planes = Names.of("roof plane", problems).with(job.planes());
+    this.fields = Names.of("field", problems).with(job.fields());
+    this.modules =
+        Names.of("module type", problems).with(job.modules()).with(catalogue.modules());
+    this.attachments = Names.of("seam clamp or rib bracket", problems);
+    this.midClamps = Names.of("mid clamp", problems);
+    this.endClamps = Names.of("end clamp", problems);
+    this.jumpers = Names.of("bonding jumper", problems);
+    this.lugs = Names.of("grounding lug", problems);
+    job.parts().ifPresent(this::know);
+    know(catalogue.parts());
+  }
+
+  /** Reports every dangling name of a job, with the known name nearest to it. */
+  public static void check(Job job, Catalogue catalogue, Problems problems) {
+    new References(job, catalogue, problems).check();
+  }
+
+  private void know(Parts parts) {
+    attachments.with(parts.seamClamps()).with(parts.ribBrackets());
+    midClamps.with(parts.midClamps());
+    endClamps.with(parts.endClamps());
+    jumpers.with(parts.jumpers());
+    lugs.with(parts.lugs());
+  }
+
+  private void check() {
+    job.panels().all().forEach(panel -> check(panel.value()));
+    job.planes().all().forEach(plane -> check(plane.value()));
+    job.modules().all().forEach(module -> check(module.value()));
+    job.fields().all().forEach(field -> check(field.value()));
+    job.bonding().ifPresent(this::check);
+  }
+
+  private void check(Panel panel) {
+    Names.of("key of a panel", Shape.of(Panel.class).byKey().keySet(), panels.problems())
+        .require(panel.assumed());
+  }
+
+  private void check(Plane plane) {
+    panels.require(plane.panel());
+  }
+
+  private void check(ModuleType module) {
+    Names.union("part", List.of(attachments, midClamps, endClamps))
+        .require(module.listedWith().orElse(List.of()));
+  }
+
+  private void check(Field field) {
+    planes.require(field.plane());
+    modules.require(field.module());
+    attachments.require(field.attachment());
+    midClamps.require(field.midClamp());
+    endClamps.require(field.endClamp());
+    field.attach().ifPresent(attach -> attach.points().forEach(this::check));
+    field.otherModules().all().stream().map(Named.Item::value).forEach(modules::require);
+  }
+
+  private void check(Attach.Point point) {
+    attachments.require(point.part());
+    point.clamp().ifPresent(Names.union("mid or end clamp", List.of(midClamps, endClamps))::require);
+  }
+
+  private void check(Bonding bonding) {
+    jumpers.require(bonding.jumper());
+    lugs.require(bonding.lug());
+    for (Bonding.Jumper jumper : bonding.jumpers()) {
+      fields.require(jumper.field());
+      jumpers.require(jumper.part());
+    }
+    bonding.lugs().stream().map(Bonding.Lug::part).forEach((Optional<Text> l) -> lugs.require(l));
+  }
+}
