@@ -34,8 +34,7 @@ public final class References {
     this.panels = Names.of("roof covering", problems).with(job.panels());
     this.planes = Names.of("roof plane", problems).with(job.planes());
     this.fields = Names.of("field", problems).with(job.fields());
-    this.modules =
-        Names.of("module type", problems).with(job.modules()).with(catalogue.modules());
+    this.modules = Names.of("module type", problems).with(job.modules()).with(catalogue.modules());
     this.attachments = Names.of("seam clamp or rib bracket", problems);
     this.midClamps = Names.of("mid clamp", problems);
     this.endClamps = Names.of("end clamp", problems);
@@ -92,7 +91,9 @@ public final class References {
 
   private void check(Attach.Point point) {
     attachments.require(point.part());
-    point.clamp().ifPresent(Names.union("mid or end clamp", List.of(midClamps, endClamps))::require);
+    point
+        .clamp()
+        .ifPresent(Names.union("mid or end clamp", List.of(midClamps, endClamps))::require);
   }
 
   private void check(Bonding bonding) {

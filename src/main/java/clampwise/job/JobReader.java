@@ -51,11 +51,6 @@ public final class JobReader {
         new YamlReader.Part(Optional.of(root), Optional.empty()), SourceFiles.none(), problems);
   }
 
-  /** A record of the job's types from a tree of values, such as the catalogue's parts. */
-  public static <T> Optional<T> readAs(Class<T> type, Node node, Problems problems) {
-    return Binding.bind(node, type, Reading.plain(problems));
-  }
-
   private static Optional<Job> read(YamlReader.Part part, SourceFiles files, Problems problems) {
     if (part.root().isEmpty()) {
       return Optional.empty();

@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Gives Jackson the tokens of a node tree and deserializers the node they stand on. */
@@ -76,7 +77,7 @@ final class NodeParser extends ParserMinimalBase {
 
   /** The key node the parser stands on. */
   Node.Scalar keyNode() {
-    return java.util.Objects.requireNonNull(open.peek()).keyNode();
+    return Objects.requireNonNull(open.peek()).keyNode();
   }
 
   @Override

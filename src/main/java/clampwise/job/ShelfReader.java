@@ -1,14 +1,10 @@
 package clampwise.job;
 
 import clampwise.source.Node;
-import clampwise.source.Position;
 import clampwise.source.Problems;
 import clampwise.source.Span;
 import clampwise.source.YamlReader;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Reads the parts and module types of a catalogue. */
@@ -29,13 +25,7 @@ public final class ShelfReader {
                 entry("parts", tree("parts.yaml", parts, problems)),
                 entry("modules", tree("modules.yaml", modules, problems))),
             Span.startOf("catalogue"));
-    Reading reading =
-        new Reading(
-            problems,
-            Map.of(),
-            Optional.<Position>empty(),
-            Collections.newSetFromMap(new IdentityHashMap<>()));
-    return Binding.bind(both, Shelf.class, reading);
+    return Binding.bind(both, Shelf.class, Reading.plain(problems));
   }
 
   private static Node tree(String file, String text, Problems problems) {

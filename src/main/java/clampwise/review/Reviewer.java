@@ -4,6 +4,7 @@ import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.Limits;
 import clampwise.catalogue.LimitsReader;
+import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.job.Job;
@@ -71,6 +72,7 @@ public final class Reviewer {
   }
 
   private Review judge(String name, Job job, Problems problems) {
+    References.check(job, catalogue, problems);
     Facts facts = Derivation.of(job, catalogue, limits, problems);
     Judgement judgement = rulebook.join().judge(facts);
     return new Review(
