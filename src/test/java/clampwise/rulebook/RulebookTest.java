@@ -173,6 +173,21 @@ class RulebookTest {
   }
 
   @Test
+  void factsOfManyBatchesAreAllJudgedOnce() throws RuleErrors {
+    Rulebook single = InMemoryRules.rulebook(List.of(GripRules.tooTall("error")));
+    List<Fact> facts = new ArrayList<>();
+    for (int i = 0; i < 60_001; i++) {
+      facts.add(Grip.of(1 + i, "R1C" + i, i % 2 == 0 ? 0.031 : 0.030, 0.030));
+    }
+
+    Judgement judgement = single.judge(facts(facts, List.of()));
+
+    assertThat(judgement.coverage())
+        .containsExactly(new Coverage("frame-too-tall", 30_000, 30_001, 0));
+    assertThat(one(judgement).places()).hasSize(30_001);
+  }
+
+  @Test
   void aRuleThatDoesNotCompileIsNamed() {
     assertThatThrownBy(
             () ->
