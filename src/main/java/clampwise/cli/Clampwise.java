@@ -26,7 +26,7 @@ final class Clampwise {
     try {
       return dispatch(arguments);
     } catch (UsageException e) {
-      console.complain(e.getMessage());
+      console.complain(String.valueOf(e.getMessage()));
       return ExitCode.UNUSABLE;
     } catch (UnwritableException e) {
       return unwritable(e);

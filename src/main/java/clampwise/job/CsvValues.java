@@ -48,7 +48,7 @@ final class CsvValues {
           for (Node.Entry entry : all.entries()) {
             Node value = entry.value();
             Node changed = value instanceof Node.Mapping mapping ? change.of(mapping) : value;
-            entries.add(changed == value ? entry : new Node.Entry(entry.key(), changed));
+            entries.add(new Node.Entry(entry.key(), changed));
           }
           return new Node.Mapping(entries, all.at());
         });
@@ -60,7 +60,7 @@ final class CsvValues {
         .map(
             inner -> {
               Node.Mapping changed = change.of(inner);
-              return changed == inner ? outer : outer.with(key, changed);
+              return outer.with(key, changed);
             })
         .orElse(outer);
   }

@@ -48,7 +48,7 @@ final class LikeFields {
     if (known != null) {
       return known;
     }
-    Node field = written.getOrDefault(name, Node.NOTHING);
+    Node field = written.getOrDefault(name, Node.Scalar.NOTHING);
     Optional<Node> like =
         field instanceof Node.Mapping mapping ? mapping.get(LIKE) : Optional.empty();
     Node result = like.map(other -> laid(name, (Node.Mapping) field, other)).orElse(field);

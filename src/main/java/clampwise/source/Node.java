@@ -7,9 +7,6 @@ import java.util.Optional;
 /** A value of a YAML or JSON text that knows where it was written. */
 public sealed interface Node {
 
-  /** An empty value that stands nowhere. */
-  Scalar NOTHING = new Scalar("", false, Span.startOf(""));
-
   /** Where the value stands. */
   Span at();
 
@@ -25,6 +22,10 @@ public sealed interface Node {
    * @param quoted whether quotes or a block style keep it text whatever it looks like
    */
   record Scalar(String text, boolean quoted, Span at) implements Node {
+
+    /** An empty value that stands nowhere. */
+    public static final Scalar NOTHING = new Scalar("", false, Span.startOf(""));
+
     @Override
     public boolean isEmpty() {
       return !quoted && (text.isEmpty() || text.equals("~") || text.equals("null"));

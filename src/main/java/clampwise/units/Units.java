@@ -54,13 +54,13 @@ public final class Units {
 
   /** The unit of a dimension that a spelling means, whatever its case, spaces and hyphens. */
   public static Optional<Unit> find(Dimension dimension, String spelling) {
-    return Optional.ofNullable(KNOWN.get(dimension).get(Spelling.normal(spelling)));
+    return Optional.ofNullable(of(dimension).get(Spelling.normal(spelling)));
   }
 
   /** A dimension in which a spelling is known. */
   static Optional<Dimension> dimensionOf(String spelling) {
     String normal = Spelling.normal(spelling);
-    return KNOWN.keySet().stream().filter(d -> KNOWN.get(d).containsKey(normal)).findFirst();
+    return KNOWN.keySet().stream().filter(d -> of(d).containsKey(normal)).findFirst();
   }
 
   /** The units of a dimension by spelling. */
