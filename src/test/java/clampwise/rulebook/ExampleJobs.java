@@ -3,6 +3,7 @@ package clampwise.rulebook;
 import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.LimitsReader;
+import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.job.Job;
@@ -44,6 +45,7 @@ final class ExampleJobs {
   }
 
   private static Facts facts(Optional<Job> job, Problems problems) {
+    job.ifPresent(read -> References.check(read, NOTHING, problems));
     Optional<Facts> facts =
         job.map(read -> Derivation.of(read, NOTHING, LimitsReader.read(), problems));
     if (!problems.isEmpty() || facts.isEmpty()) {

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 /** What rules say of themselves is complete and fits the facts they judge. */
 class RuleCardsTest {
   private final Rulebook rulebook = Rulebook.builtIn();
-  private final References references = References.read();
+  private final Bibliography references = Bibliography.read();
 
   @TestFactory
   Stream<DynamicNode> everyRuleSaysWhatItJudgesAndWhatItRestsOn() throws IOException {

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Writes the documentation of the rules from their pages and from what they say of themselves. */
-record RuleDocs(List<RuleCard> cards, References references) {
+record RuleDocs(List<RuleCard> cards, Bibliography references) {
 
   /** Every file of the documentation by its name. */
   Map<String, String> files() {

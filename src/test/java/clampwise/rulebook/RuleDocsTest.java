@@ -17,7 +17,7 @@ class RuleDocsTest {
   @Test
   void theDocumentationSaysWhatTheRulesSay() throws IOException {
     Map<String, String> wanted =
-        new RuleDocs(Rulebook.builtIn().cards(), References.read()).files();
+        new RuleDocs(Rulebook.builtIn().cards(), Bibliography.read()).files();
     if (Boolean.getBoolean("update.docs") || "".equals(System.getProperty("update.docs"))) {
       update(wanted);
     }

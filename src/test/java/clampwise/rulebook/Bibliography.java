@@ -10,12 +10,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The documents of the shared references, by key. */
-record References(Map<String, String> titles) {
+record Bibliography(Map<String, String> titles) {
   private static final Pattern ENTRY =
       Pattern.compile("@\\w+\\{([^,\\s]+),(.*?)\\n}", Pattern.DOTALL);
   private static final Pattern TITLE = Pattern.compile("\\btitle\\s*=\\s*\\{(.*?)}[,\\s]");
 
-  static References read() {
+  static Bibliography read() {
     try {
       Matcher entry = ENTRY.matcher(Files.readString(Path.of("shared/references.bib")));
       Map<String, String> titles = new TreeMap<>();
@@ -23,7 +23,7 @@ record References(Map<String, String> titles) {
         Matcher title = TITLE.matcher(entry.group(2));
         titles.put(entry.group(1), title.find() ? title.group(1) : "");
       }
-      return new References(titles);
+      return new Bibliography(titles);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
