@@ -5,6 +5,7 @@ import clampwise.source.Position;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.SourceFiles;
+import clampwise.source.Span;
 import clampwise.source.YamlReader;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -62,9 +63,24 @@ public final class JobReader {
               node.at(), Reading.found(node), "a job: a mapping with keys such as job, planes"));
       return Optional.empty();
     }
-    Optional<Job> job = bind(root, part.brokenAt(), files, problems);
+    Optional<Job> job =
+        bind(withName(root, part.brokenAt(), problems), part.brokenAt(), files, problems);
     // A job cut off by a syntax error would be judged for what its missing part says.
     return part.brokenAt().isEmpty() ? job : Optional.empty();
+  }
+
+  /** A job is reviewed even if its name is missing, which is a problem all the same. */
+  private static Node.Mapping withName(
+      Node.Mapping root, Optional<Position> brokenAt, Problems problems) {
+    if (!root.get("job").orElse(Node.NOTHING).isEmpty()) {
+      return root;
+    }
+    if (brokenAt.isEmpty()) {
+      String expected = "the key job with the name on the drawings";
+      problems.add(Problem.of(root.at(), "a job without a name", expected));
+    }
+    Span start = Span.startOf(root.at().file());
+    return root.without("job").with("job", new Node.Scalar("(no name)", true, start));
   }
 
   private static Optional<Job> bind(

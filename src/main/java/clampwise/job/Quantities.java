@@ -92,7 +92,7 @@ final class Quantities {
     boolean lengthNeeded = positive && kind.type() == Quantity.Length.class;
     boolean tooShort = lengthNeeded && si < Ranges.SHORTEST_M;
     if (si < kind.least() || si > kind.most() || tooShort) {
-      String range = lengthNeeded ? "a length from 10 mm to 10 km" : kind.range();
+      String range = lengthNeeded ? "a length from 10 mm to 10000 m" : kind.range();
       reading.problem(scalar.at(), Reading.quoted(scalar.text()), range);
       return false;
     }

@@ -35,7 +35,7 @@ public record QuantityKind<Q extends Quantity>(
           0,
           10_000,
           "a length with its unit, such as 12 mm or 3/4 in",
-          "a length from 0 to 10 km",
+          "a length from 0 to 10000 m",
           Quantity.Length::new);
 
   static final QuantityKind<Quantity.Offset> OFFSET =
@@ -45,7 +45,7 @@ public record QuantityKind<Q extends Quantity>(
           -10_000,
           10_000,
           "a distance with its unit, such as 2 ft 6 in or 750 mm",
-          "a distance of at most 10 km",
+          "a distance of at most 10000 m",
           Quantity.Offset::new);
 
   private static final double BELOW_UPRIGHT = Math.toRadians(89.999);

@@ -63,8 +63,8 @@ public final class Units {
     return KNOWN.keySet().stream().filter(d -> of(d).containsKey(normal)).findFirst();
   }
 
-  /** The units of a dimension by spelling. */
-  static Map<String, Unit> of(Dimension dimension) {
+  /** The units of a dimension by spelling, in lower case. */
+  public static Map<String, Unit> of(Dimension dimension) {
     return KNOWN.getOrDefault(dimension, Map.of());
   }
 

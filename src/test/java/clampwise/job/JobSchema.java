@@ -1,0 +1,207 @@
+package clampwise.job;
+
+import clampwise.units.Dimension;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * Writes the JSON Schema of the job file from its records.
+ *
+ * <p>Every record stands in it twice: strictly, and with bare numbers allowed, which holds as soon
+ * as the job has a {@code units} key. A schema cannot look from one value to another.
+ */
+final class JobSchema {
+
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+  private final ObjectNode definitions = JSON.objectNode();
+
+  private JobSchema() {}
+
+  static String text() {
+    ObjectNode root = JSON.objectNode();
+    root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    root.put("title", "clampwise job file");
+    root.put("description", "One layout of modules on a metal roof, as its designer wrote it.");
+    JobSchema schema = new JobSchema();
+    root.put("type", "object");
+    root.set("if", JSON.objectNode().set("required", JSON.arrayNode().add("units")));
+    root.set("then", schema.reference(Job.class, true));
+    root.set("else", schema.reference(Job.class, false));
+    root.set("$defs", schema.definitions);
+    try {
+      return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(root)
+          + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private ObjectNode reference(Class<?> type, boolean bare) {
+    String name = name(type) + (bare ? "-or-bare" : "");
+    if (!definitions.has(name)) {
+      definitions.putObject(name);
+      definitions.set(
+          name, type.isRecord() && isRecordOfKeys(type) ? keys(type, bare) : value(type, bare));
+    }
+    return JSON.objectNode().put("$ref", "#/$defs/" + name);
+  }
+
+  static String name(Class<?> type) {
+    Class<?> outer = type.getEnclosingClass();
+    String own = Shape.key(type.getSimpleName()).substring(1);
+    return outer == null || outer == Quantity.class ? own : name(outer) + "-" + own;
+  }
+
+  static boolean isRecordOfKeys(Class<?> type) {
+    return !Written.class.isAssignableFrom(type);
+  }
+
+  private ObjectNode keys(Class<?> type, boolean bare) {
+    ObjectNode node = JSON.objectNode();
+    node.put("type", "object");
+    ObjectNode properties = node.putObject("properties");
+    ArrayNode required = JSON.arrayNode();
+    for (Shape.Slot slot : Shape.of(type).slots()) {
+      properties.set(slot.key(), property(type, slot, bare));
+      if (slot.presence() == Shape.Presence.REQUIRED) {
+        required.add(slot.key());
+      }
+    }
+    if (type == Field.class) {
+      orLike(node, properties, required);
+    } else if (!required.isEmpty()) {
+      node.set("required", required);
+    }
+    return node.put("additionalProperties", false);
+  }
+
+  /** A field that is like another needs nothing of its own. */
+  private void orLike(ObjectNode node, ObjectNode properties, ArrayNode required) {
+    ObjectNode like = reference(Text.class, false);
+    properties.set(
+        "like",
+        like.put("description", "Field from which every key that is not written is taken."));
+    ArrayNode either = node.putArray("anyOf");
+    either.addObject().set("required", JSON.arrayNode().add("like"));
+    either.addObject().set("required", required);
+  }
+
+  private ObjectNode property(Class<?> type, Shape.Slot slot, boolean bare) {
+    ObjectNode value =
+        type == DefaultUnits.class ? unitWord(slot.key()) : of(slot.value(), slot.key(), bare);
+    ObjectNode node = slot.presence() == Shape.Presence.REQUIRED ? value : JSON.objectNode();
+    if (slot.presence() != Shape.Presence.REQUIRED) {
+      node.putArray("anyOf").add(value).add(JSON.objectNode().put("type", "null"));
+    }
+    return node.put("description", doc(slot));
+  }
+
+  static String doc(Shape.Slot slot) {
+    return Objects.requireNonNull(slot.component().getAnnotation(Doc.class), slot.key()).value();
+  }
+
+  private static ObjectNode unitWord(String key) {
+    Dimension dimension = Dimension.valueOf(key.toUpperCase(Locale.ROOT));
+    return JSON.objectNode().put("type", "string").put("pattern", SchemaPatterns.unit(dimension));
+  }
+
+  private ObjectNode of(Type type, String key, boolean bare) {
+    if (type instanceof Class<?> plain) {
+      ObjectNode reference = reference(plain, bare && !isUnitless(plain));
+      return plain == Count.class ? reference.put("minimum", Ranges.leastCount(key)) : reference;
+    }
+    ParameterizedType generic = (ParameterizedType) type;
+    Type argument = generic.getActualTypeArguments()[0];
+    if (generic.getRawType() == Choice.class) {
+      return words((Class<?>) argument);
+    }
+    boolean list = generic.getRawType() == java.util.List.class;
+    ObjectNode node = JSON.objectNode().put("type", list ? "array" : "object");
+    return node.set(list ? "items" : "additionalProperties", of(argument, key, bare));
+  }
+
+  private static boolean isUnitless(Class<?> type) {
+    return type == Text.class || type == Count.class || type == Flag.class;
+  }
+
+  private static ObjectNode words(Class<?> type) {
+    ObjectNode node = JSON.objectNode();
+    ArrayNode words = node.putArray("enum");
+    for (Object constant : type.getEnumConstants()) {
+      words.add(Choice.word((Enum<?>) constant));
+    }
+    return node;
+  }
+
+  private ObjectNode value(Class<?> type, boolean bare) {
+    if (type == Text.class) {
+      ObjectNode node = JSON.objectNode();
+      node.putArray("type").add("string").add("number").add("boolean");
+      return node;
+    }
+    if (type == Count.class) {
+      ObjectNode node = JSON.objectNode();
+      node.putArray("type").add("integer").add("string");
+      return node.put("maximum", Words.LARGEST_COUNT).put("pattern", "^[0-9]{1,7}$");
+    }
+    if (type == Flag.class) {
+      ObjectNode node = JSON.objectNode();
+      node.putArray("enum").add("yes").add("no").add(true).add(false).add("true").add("false");
+      return node;
+    }
+    return quantity(type, bare);
+  }
+
+  private ObjectNode quantity(Class<?> type, boolean bare) {
+    if (type == Size.class) {
+      return pair(SchemaPatterns.size(bare), Quantity.Length.class, bare);
+    }
+    if (type == Spot.class) {
+      return pair(SchemaPatterns.spot(bare), Quantity.Offset.class, bare);
+    }
+    if (type == LengthRange.class) {
+      return pair(SchemaPatterns.range(bare), Quantity.Length.class, bare);
+    }
+    if (type == Quantity.Thickness.class) {
+      return scalar(SchemaPatterns.thickness(bare), bare);
+    }
+    QuantityKind<?> kind =
+        QuantityKind.all().stream().filter(k -> k.type() == type).findFirst().orElseThrow();
+    boolean number = kind.dimension() == Dimension.NUMBER;
+    boolean declared = bare && SchemaPatterns.WITH_DEFAULT.contains(kind.dimension());
+    ObjectNode node = scalar(SchemaPatterns.of(kind, bare), number || declared);
+    if (kind.least() >= 0 && (number || declared)) {
+      node.put("minimum", 0);
+    }
+    return node.put("description", "Write " + kind.words() + ".");
+  }
+
+  private static ObjectNode scalar(String pattern, boolean number) {
+    ObjectNode node = JSON.objectNode();
+    if (number) {
+      node.putArray("type").add("string").add("number");
+    } else {
+      node.put("type", "string");
+    }
+    return node.put("pattern", pattern);
+  }
+
+  private ObjectNode pair(String pattern, Class<?> item, boolean bare) {
+    ObjectNode node = JSON.objectNode();
+    ArrayNode either = node.putArray("anyOf");
+    either.add(scalar(pattern, false));
+    ObjectNode list = either.addObject();
+    list.put("type", "array").put("minItems", 2).put("maxItems", 2);
+    list.set("items", reference(item, bare));
+    return node;
+  }
+}
