@@ -1,9 +1,12 @@
 package clampwise.facts.clamps;
 
+import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.ClampFits;
 import clampwise.facts.clamps.ClampUse.Role;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.Attachment.Kind;
 import clampwise.facts.layout.Layout;
+import clampwise.job.Flag;
 import clampwise.job.ModuleClamp;
 import clampwise.job.Named;
 import clampwise.job.Parts;
@@ -11,6 +14,7 @@ import clampwise.job.Text;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The mid and end clamps a job can use: its own before those of the catalogue. */
@@ -35,20 +39,24 @@ record ClampParts(List<Parts> sources) {
         .map(clamp -> new ClampUse(name, role, clamp));
   }
 
-  /** Names of the clamps of a role that grip a frame height, as a text such as {@code A or B}. */
-  Optional<String> gripping(Role role, double frameHeightM) {
-    List<String> names =
+  /**
+   * Names of the clamps that grip a frame height where this one does not, as a text such as {@code
+   * A or B}; only bonding ones where this one is bonding.
+   */
+  Optional<String> gripping(ClampUse instead, double frameHeightM) {
+    boolean bonding = instead.clamp().bonding().filter(Flag::value).isPresent();
+    String names =
         sources.stream()
-            .flatMap(parts -> clamps(role).apply(parts).all().stream())
-            .filter(item -> grips(item.value(), frameHeightM))
-            .map(item -> item.name().value())
+            .map(parts -> new Catalogue(parts, Named.none()))
+            .map(
+                known ->
+                    instead.role() == Role.MID
+                        ? ClampFits.mid(known, frameHeightM, bonding)
+                        : ClampFits.end(known, frameHeightM, bonding))
+            .flatMap(fits -> fits.names().stream())
             .distinct()
-            .toList();
-    return names.isEmpty() ? Optional.empty() : Optional.of(String.join(" or ", names));
-  }
-
-  private static boolean grips(ModuleClamp clamp, double frameHeightM) {
-    return clamp.frameHeight().filter(range -> range.contains(frameHeightM)).isPresent();
+            .collect(Collectors.joining(" or "));
+    return names.isEmpty() ? Optional.empty() : Optional.of(names);
   }
 
   private static Function<Parts, Named<ModuleClamp>> clamps(Role role) {

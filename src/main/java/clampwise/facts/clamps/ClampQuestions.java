@@ -8,7 +8,7 @@ public final class ClampQuestions {
 
   public static final List<Question> ALL =
       List.of(
-          FieldCase.each(ClampFits::ask),
+          FieldCase.each(FrameFits::ask),
           FieldCase.each(SharedMidClamps::ask),
           FieldCase.each(ModuleHolds::ask),
           FieldCase.each(RowPhases::ask),

@@ -57,7 +57,7 @@ final class ModuleHolds {
     return new ClampsOnModule(
         Subjects.module(held.module()),
         cause(asked),
-        held.grips().stream().map(ModuleHolds::at).findFirst().orElse(asked.scheduleAt()),
+        at(held, weakest),
         held.module().name(),
         held.grips().size(),
         stated.map(Count::value).orElse((int) practice.si()),
@@ -65,6 +65,13 @@ final class ModuleHolds {
         held.on(weakest).size(),
         (int) asked.limits().get("clamps-per-edge-least").si(),
         stated.isPresent() ? Optional.empty() : Optional.of(practice));
+  }
+
+  private Span at(HeldModule held, Edge weakest) {
+    return Stream.concat(held.on(weakest).stream(), held.grips().stream())
+        .map(ModuleHolds::at)
+        .findFirst()
+        .orElse(asked.scheduleAt());
   }
 
   private static Edge weakest(HeldModule held) {

@@ -13,6 +13,8 @@ import clampwise.source.Span;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Asks where frames of different module types share a mid clamp. */
 final class SharedMidClamps {
@@ -80,7 +82,10 @@ final class SharedMidClamps {
   }
 
   private Subject cause(Pair pair) {
-    String types = pair.upper.typeName() + " above " + pair.lower.typeName();
+    String types =
+        Stream.of(pair.upper.typeName(), pair.lower.typeName())
+            .sorted()
+            .collect(Collectors.joining(" and "));
     return asked.subject().part(types).part(pair.use.word());
   }
 

@@ -47,7 +47,7 @@ record UsableZones(List<ClampZone> rows) {
         .orElseThrow();
   }
 
-  /** How far a clamp sits outside the nearest zone; 0 inside and at its ends [m]. */
+  /** How far a clamp sits outside the nearest zone; 0 at its ends, negative inside [m]. */
   double missM(double fromCornerM) {
     return missM(nearest(fromCornerM), fromCornerM);
   }
@@ -55,6 +55,6 @@ record UsableZones(List<ClampZone> rows) {
   private static double missM(ClampZone row, double fromCornerM) {
     double belowM = row.zone().min().m() - fromCornerM;
     double aboveM = fromCornerM - row.zone().max().m();
-    return Math.max(0, Snap.m(Math.max(belowM, aboveM)));
+    return Snap.m(Math.max(belowM, aboveM));
   }
 }

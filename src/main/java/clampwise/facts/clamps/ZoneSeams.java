@@ -108,7 +108,7 @@ final class ZoneSeams {
     return asked.plane().seams().stream()
         .filter(seam -> half(module, seam) == grip.half())
         .filter(seam -> seam.alongM() >= module.leftM() && seam.alongM() <= module.rightM())
-        .filter(seam -> usable.missM(fromCornerM(module, seam)) == 0)
+        .filter(seam -> usable.missM(fromCornerM(module, seam)) <= 0)
         .min(Comparator.comparingDouble(seam -> Math.abs(seam.alongM() - hereM)))
         .map(
             seam ->

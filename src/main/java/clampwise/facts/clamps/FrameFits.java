@@ -16,20 +16,20 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Asks of each module and clamp whether the clamp grips frames of that height. */
-final class ClampFits {
+final class FrameFits {
 
   private final FieldCase asked;
   private final ClampParts parts;
   private final Set<String> told = new HashSet<>();
   private final Map<String, Optional<String>> fitting = new LinkedHashMap<>();
 
-  private ClampFits(FieldCase asked) {
+  private FrameFits(FieldCase asked) {
     this.asked = asked;
     this.parts = ClampParts.of(asked.layout());
   }
 
   static void ask(FieldCase asked) {
-    ClampFits fits = new ClampFits(asked);
+    FrameFits fits = new FrameFits(asked);
     HeldFrames.of(asked.field(), fits.parts).forEach(fits::judge);
     fits.tellUnnamed(Kind.MID, Role.MID, asked.field().field().midClamp());
     fits.tellUnnamed(Kind.END, Role.END, asked.field().field().endClamp());
@@ -89,7 +89,7 @@ final class ClampFits {
 
   private Optional<String> fitting(HeldFrame frame, double heightM) {
     return fitting.computeIfAbsent(
-        frame.combination(), key -> parts.gripping(frame.use().role(), heightM));
+        frame.combination(), key -> parts.gripping(frame.use(), heightM));
   }
 
   private void tell(HeldFrame frame, String reason) {
