@@ -1,5 +1,6 @@
 package clampwise.facts.clamps;
 
+import clampwise.calc.Snap;
 import clampwise.facts.Subjects;
 import clampwise.facts.clamps.HeldModule.Hold;
 import clampwise.facts.layout.Grip.Edge;
@@ -52,7 +53,8 @@ final class ZoneGrips {
     double fromCornerM = hold.grip().fromCornerM();
     LengthRange zone = zones.nearest(fromCornerM).zone();
     PlacedModule module = hold.grip().module();
-    boolean nearerToMin = fromCornerM - zone.min().m() < zone.max().m() - fromCornerM;
+    double minM = Snap.m(zone.min().m());
+    double maxM = Snap.m(zone.max().m());
     return new ZoneGrip(
         Subjects.module(module),
         ModuleHolds.cause(asked),
@@ -62,9 +64,9 @@ final class ZoneGrips {
         ModuleHolds.word(hold.grip().edge()),
         hold.attachment().name(),
         fromCornerM,
-        zone.min().m(),
-        zone.max().m(),
-        nearerToMin ? zone.min().m() : zone.max().m(),
+        minM,
+        maxM,
+        fromCornerM - minM < maxM - fromCornerM ? minM : maxM,
         seams.better(hold.grip()));
   }
 
