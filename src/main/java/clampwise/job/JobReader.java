@@ -72,7 +72,7 @@ public final class JobReader {
   /** A job is reviewed even if its name is missing, which is a problem all the same. */
   private static Node.Mapping withName(
       Node.Mapping root, Optional<Position> brokenAt, Problems problems) {
-    if (!root.get("job").orElse(Node.NOTHING).isEmpty()) {
+    if (root.get("job").filter(name -> !name.isEmpty()).isPresent()) {
       return root;
     }
     if (brokenAt.isEmpty()) {
