@@ -103,7 +103,7 @@ final class CommandTree {
 
   private static PositionalParamSpec words(String label, String arity, String description) {
     return PositionalParamSpec.builder()
-        .index("0..*")
+        .index(arity.endsWith("*") ? "0..*" : "0")
         .arity(arity)
         .type(java.util.List.class)
         .auxiliaryTypes(String.class)

@@ -16,6 +16,7 @@ public final class MarkdownText {
   private final Sheet sheet;
   private final List<String> paragraph = new ArrayList<>();
   private boolean fenced;
+  private boolean item;
 
   /** Writes onto a page. */
   public MarkdownText(Sheet sheet) {
@@ -68,7 +69,11 @@ public final class MarkdownText {
       return;
     }
     String text = plain(String.join(" ", paragraph));
-    if (text.startsWith("- ")) {
+    if (!item || !text.startsWith("- ")) {
+      sheet.gap();
+    }
+    item = text.startsWith("- ");
+    if (item) {
       sheet.marked(INDENT, "- ", Role.PLAIN, text.substring(2));
     } else {
       sheet.prose(INDENT, Role.PLAIN, text);

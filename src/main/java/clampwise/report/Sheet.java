@@ -59,9 +59,10 @@ public final class Sheet {
     newLine(indent).append(paint.paint(role, Harmless.of(line))).append('\n');
   }
 
-  /** An empty line, unless the page is empty. */
+  /** An empty line, unless there is one or the page is empty. */
   public void gap() {
-    if (text.length() > 0) {
+    int end = text.length();
+    if (end > 1 && text.charAt(end - 2) != '\n') {
       text.append('\n');
     }
   }

@@ -46,8 +46,8 @@ final class SummaryText {
       notChecked += rule.notChecked();
     }
     return Counted.of(review.coverage().size(), "rule")
-        + (" asked: " + met + " times met, " + notMet + " times not met, ")
-        + (notChecked + " times not checked");
+        + (" asked about " + Counted.of(met + notMet + notChecked, "subject"))
+        + (": " + met + " met, " + notMet + " not met, " + notChecked + " not checked");
   }
 
   private static String unread(int problems) {

@@ -77,10 +77,14 @@ public final class Wrap {
   }
 
   private static boolean clings(String before, String word) {
-    return !before.isEmpty()
-        && Character.isDigit(before.charAt(before.length() - 1))
-        && (Character.isDigit(before.charAt(0)) || before.charAt(0) == '-')
-        && word.length() <= LONGEST_UNIT;
+    return isNumber(before) && word.length() <= LONGEST_UNIT
+        || before.equals("ft") && isNumber(word);
+  }
+
+  private static boolean isNumber(String word) {
+    return !word.isEmpty()
+        && Character.isDigit(word.charAt(word.length() - 1))
+        && (Character.isDigit(word.charAt(0)) || word.charAt(0) == '-');
   }
 
   private static List<String> words(String text) {

@@ -1,0 +1,228 @@
+package clampwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.finding.Severity;
+import clampwise.report.SampleReview;
+import clampwise.review.Review;
+import clampwise.rulebook.RulePage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandsTest {
+
+  private static final List<RulePage> PAGES =
+      List.of(
+          new RulePage("gap-too-small", "gaps", Severity.ERROR, "# Gap too small\n\nBody.\n"),
+          new RulePage("seam-missed", "seams", Severity.WARNING, "# Seam missed\n\nBody.\n"));
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private Console console(OutputStream output, Screen screen) {
+    return new Console(InputStream.nullInputStream(), output, err, Map.of(), screen);
+  }
+
+  private int run(Desk desk, String... arguments) {
+    return new Clampwise(console(out, Screen.NONE), () -> desk, () -> PAGES).run(arguments);
+  }
+
+  private int run(String... arguments) {
+    return run((name, console) -> review(name), arguments);
+  }
+
+  /** The name of a job says what its review finds. */
+  private static Review review(String name) {
+    return switch (name) {
+      case "unreadable" -> SampleReview.full();
+      case "errors" -> SampleReview.of(SampleReview.frame());
+      case "notes" -> SampleReview.saying("a note");
+      case "broken" -> throw new IllegalStateException("wheel came off");
+      default -> SampleReview.of();
+    };
+  }
+
+  private String printed() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String complaint() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "clear, error, 0",
+    "errors, error, 1",
+    "errors, never, 0",
+    "notes, error, 0",
+    "notes, warning, 0",
+    "notes, note, 1",
+    "unreadable, never, 2",
+    "broken, error, 70"
+  })
+  void theExitCodeFollowsTheThreshold(String job, String threshold, int code) {
+    assertThat(run("review", "--fail-on", threshold, job)).isEqualTo(code);
+  }
+
+  @Test
+  void theWorstJobDecidesAndNoneIsLost() {
+    assertThat(run("review", "--lines", "errors", "broken", "unreadable", "notes")).isEqualTo(70);
+    assertThat(printed()).contains("frame-outside-mid-clamp-range", "not-readable", "a note");
+  }
+
+  @Test
+  void aFaultIsOneLineWithoutATrace() {
+    run("review", "broken");
+    assertThat(complaint().lines()).hasSize(1);
+    assertThat(complaint()).contains("broken: internal fault").contains("wheel came off");
+  }
+
+  @Test
+  void aDeveloperMayAskForTheTrace() {
+    Console asked =
+        new Console(
+            InputStream.nullInputStream(), out, err, Map.of(Faults.TRACE, "1"), Screen.NONE);
+    new Clampwise(asked, () -> (name, console) -> review(name), List::of).run("review", "broken");
+    assertThat(complaint()).contains("IllegalStateException: wheel came off").contains("\tat ");
+  }
+
+  @Test
+  void standardInputReachesTheDesk() {
+    Console typed =
+        new Console(
+            new ByteArrayInputStream("job: Shed".getBytes(StandardCharsets.UTF_8)),
+            out,
+            err,
+            Map.of(),
+            Screen.NONE);
+    int code = new Clampwise(typed, ReviewDesk::new, List::of).run("review", "--lines", "-");
+    assertThat(code).isIn(ExitCode.CLEAR, ExitCode.UNUSABLE);
+    assertThat(printed().lines()).allSatisfy(line -> assertThat(line).startsWith("<stdin>:"));
+  }
+
+  @Test
+  void quietPrintsNothingWhenNothingMatters() {
+    assertThat(run("review", "--quiet", "notes")).isZero();
+    assertThat(printed()).isEmpty();
+  }
+
+  @Test
+  void quietKeepsWhatReachesTheThreshold() {
+    run("review", "--quiet", "errors");
+    assertThat(printed()).contains("Errors (1)").doesNotContain("Counts", "On the roof");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "reviw, the nearest is review",
+    "job.yaml, to review a job\\, write clampwise review job.yaml",
+    "-x, there is no option -x"
+  })
+  void aWrongWordIsAnsweredWithTheNearest(String word, String answer) {
+    assertThat(run(word)).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint()).contains(answer.replace("\\", ""));
+  }
+
+  @Test
+  void aWrongOptionOrValueIsAnsweredWithTheNearest() {
+    assertThat(run("review", "--formt", "json", "a")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("review", "--format", "jsn", "a")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("completion", "bsh")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint().lines())
+        .hasSize(3)
+        .satisfiesExactly(
+            line -> assertThat(line).contains("the nearest is --format"),
+            line -> assertThat(line).contains("the nearest is json"),
+            line -> assertThat(line).contains("the nearest is bash"));
+  }
+
+  @Test
+  void whatIsMissingIsNamed() {
+    assertThat(run("review")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("review", "a", "--format")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("start", "a", "b")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run()).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint())
+        .contains("JOB is missing", "FORMAT is missing", "b is one word too many")
+        .contains("no command given");
+  }
+
+  @Test
+  void jsonIsAlwaysComplete() {
+    assertThat(run("review", "--format", "json", "--quiet", "a")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint()).contains("leave out --quiet");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "review", "explain", "start", "schema", "completion"})
+  void everyCommandHelps(String command) {
+    String[] words = command.isEmpty() ? new String[] {"-h"} : new String[] {command, "--help"};
+    assertThat(run(words)).isZero();
+    assertThat(printed()).contains("Usage: clampwise").contains("clampwise " + command);
+    assertThat(printed().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+  }
+
+  @Test
+  void everyRuleIsListedByTopicAndExplained() {
+    assertThat(run("explain")).isZero();
+    assertThat(run("explain", "gap-too-small")).isZero();
+    assertThat(printed())
+        .contains("gaps\n  gap-too-small\n      Gap too small (error)\n")
+        .endsWith("Gap too small\n\n  Body.\n");
+  }
+
+  @Test
+  void anUnknownRuleIsAnsweredWithTheNearest() {
+    assertThat(run("explain", "gap-to-small")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint()).contains("the nearest is gap-too-small");
+  }
+
+  @Test
+  void bothSchemasArePrinted() {
+    assertThat(run("schema", "--review")).isZero();
+    assertThat(printed()).contains("clampwise-review/1");
+  }
+
+  @Test
+  void completionKnowsEveryCommand() {
+    assertThat(run("completion", "bash")).isZero();
+    assertThat(printed()).contains("review", "explain", "start", "--fail-on");
+  }
+
+  @Test
+  void coloursAreOnlyForATerminal() {
+    run("review", "errors");
+    assertThat(printed()).doesNotContain("\u001b");
+    Console terminal = console(out, new Screen(true, 90));
+    new Clampwise(terminal, () -> (name, console) -> review(name), List::of)
+        .run("review", "errors");
+    assertThat(printed()).contains("\u001b[1;31m");
+  }
+
+  @Test
+  void outputThatCannotBeWrittenIsSaid() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int ignored) throws IOException {
+            throw new IOException("No space left on device");
+          }
+        };
+    Console console = console(full, Screen.NONE);
+    int code =
+        new Clampwise(console, () -> (name, any) -> review(name), List::of).run("review", "a");
+    assertThat(code).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(complaint()).contains("the output could not be written");
+  }
+}

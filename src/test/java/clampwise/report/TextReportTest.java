@@ -1,0 +1,142 @@
+package clampwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.review.Review;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TextReportTest {
+
+  private static String text(Review review, int width) {
+    Sheet sheet = new Sheet(width, Paint.NONE);
+    new TextReport(sheet).write(review);
+    return sheet.toString();
+  }
+
+  @Test
+  void aReviewReadsLikeAReviewersList() {
+    assertThat(text(SampleReview.full(), 80))
+        .isEqualTo(
+            """
+            Review of Hay barn, south slope
+            barn/job.yaml
+
+            Could not be read (1)
+
+              barn/job.yaml:12:5
+                  found   unknown key 'heigth'
+                  wanted  a key of a panel
+                  nearest height
+
+            Errors (2)
+
+              fields.A
+
+              1.  Frame height outside the mid clamp's range
+                  barn/job.yaml:34:16
+                  mid clamp MC-35 grips 33 mm to 37 mm; the frame of PV-108-30 is 30 mm
+                  why     A clamp outside its range bears on its edge or not at all, and its
+                          rating is void.
+                  remedy  use MC-30, which grips 28 mm to 32 mm
+                  basis   common practice, no source
+                  rule    frame-outside-mid-clamp-range
+
+              2.  Clamp outside the module's clamp zone
+                  barn/job.yaml:40:12
+                  the clamp on seam 7 sits 81 mm from the corner of A.R1C3; the rated zone
+                  begins at 234 mm
+                  why     Outside the zone the module has no rating.
+                  remedy  begin the block at 9 ft 4 in: 12 of 12 modules comply
+                  places  fields.A / module R1C3 / lower edge: 81 mm against 234 mm
+                          fields.A / module R1C4 / lower edge: 82 mm against 234 mm
+                          fields.A / module R1C5 / lower edge: 83 mm against 234 mm
+                          and 13 more
+                  rule    clamp-outside-clamp-zone
+
+            Notes (1)
+
+              panels.barn roof
+
+              3.  A roof fact is marked as assumed
+                  barn/job.yaml:20:5
+                  the pitch of barn roof is assumed
+                  why     Seams drift from their nominal pitch.
+                  remedy  measure it over ten seams
+                  rule    roof-fact-assumed
+
+            Not checked (1)
+              What is missing here is not a pass.
+
+              -   the substrate of barn roof is not given
+                  barn/job.yaml:18:3
+                  rules   clamp-on-wrong-substrate, sheet-too-thin
+                  affects 1 subject
+
+            Counts
+              2 errors, 0 warnings, 1 note.
+              2 rules asked about 187 subjects: 170 met, 16 not met, 1 not checked.
+              1 place could not be read: what depends on it was not reviewed.
+            """);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {40, 57, 80, 100, 120})
+  void noLineOfProseIsWiderThanTheTerminal(int width) {
+    assertThat(text(SampleReview.full(), width).lines())
+        .allSatisfy(line -> assertThat(Columns.of(line)).isLessThanOrEqualTo(width));
+  }
+
+  @Test
+  void aLongWordIsBrokenRatherThanRunningOverTheEdge() {
+    String word = "x".repeat(300);
+    assertThat(text(SampleReview.saying(word), 60).lines())
+        .allSatisfy(line -> assertThat(Columns.of(line)).isLessThanOrEqualTo(60));
+  }
+
+  @Test
+  void whatATerminalWouldObeyIsSpelledOut() {
+    String text =
+        text(SampleReview.saying("red \u001b[31m, bell \u0007, \u009b, \u202e turned"), 80);
+    assertThat(text)
+        .contains("red \\u{1b}[31m, bell \\u{7}, \\u{9b}, \\u{202e} turned")
+        .doesNotContain("\u001b", "\u0007", "\u009b", "\u202e");
+  }
+
+  @Test
+  void upToFourPlacesAreAllShown() {
+    assertThat(text(SampleReview.of(SampleReview.zone(4)), 80))
+        .contains("module R1C6 / lower edge: 84 mm against 234 mm")
+        .doesNotContain("more");
+  }
+
+  @Test
+  void ofManyPlacesTheFirstAreShownAndTheRestCounted() {
+    assertThat(text(SampleReview.of(SampleReview.zone(17)), 80))
+        .contains("module R1C5 / lower edge: 83 mm against 234 mm\n")
+        .contains("and 14 more\n")
+        .doesNotContain("R1C6");
+  }
+
+  @Test
+  void theSameReviewGivesTheSameText() {
+    assertThat(text(SampleReview.full(), 80)).isEqualTo(text(SampleReview.full(), 80));
+  }
+
+  @Test
+  void theCautionsSayThatAReviewApprovesNothing() {
+    Sheet sheet = new Sheet(80, Paint.NONE);
+    new TextReport(sheet).writeCautions();
+    assertThat(sheet.toString()).contains("not an engineer's approval").contains("Fall protection");
+  }
+
+  @Test
+  void marksAloneSayNothingOfWhatWasNotChecked() {
+    Sheet sheet = new Sheet(80, Paint.NONE);
+    new TextReport(sheet).writeMarks(SampleReview.full());
+    assertThat(sheet.toString())
+        .contains("Could not be read (1)", "Errors (2)")
+        .doesNotContain("Not checked", "Counts");
+  }
+}
