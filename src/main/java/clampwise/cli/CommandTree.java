@@ -96,6 +96,7 @@ final class CommandTree {
   private static OptionSpec choice(String name, String label, String description) {
     return OptionSpec.builder(name)
         .type(String.class)
+        .arity("1")
         .paramLabel(label)
         .description(description)
         .build();
