@@ -1,0 +1,58 @@
+package clampwise.facts.roof;
+
+import clampwise.calc.Snap;
+import clampwise.catalogue.Limit;
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.layout.Attachment;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Measures how far each line of attachments stays from the end laps. Where no laps are given, the
+ * question is open only on slopes longer than one panel.
+ */
+final class LapDistances extends RowQuestion {
+
+  @Override
+  void ask(AttachmentRow row, Limits limits, Answers answers) {
+    if (!row.plane().endLapsM().isEmpty()) {
+      answers.add(fact(row, LeastFromEnd.of(row, limits)));
+    } else if (slopeM(row) > longestPanel(limits).si()) {
+      String reason =
+          "where the end laps of plane "
+              + row.plane().name()
+              + " lie is not given, and it is longer than one panel";
+      answers.missing(
+          LapDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+    }
+  }
+
+  private static Limit longestPanel(Limits limits) {
+    return limits.get("panel-length-most");
+  }
+
+  private static double slopeM(AttachmentRow row) {
+    return row.plane().outline().map(area -> area.getEnvelopeInternal().getHeight()).orElse(0.0);
+  }
+
+  private static LapDistance fact(AttachmentRow row, LeastFromEnd least) {
+    List<Double> laps = row.plane().endLapsM();
+    Attachment worst = row.worst(each -> Nearest.distanceM(laps, each.upM()));
+    double distanceM = Nearest.distanceM(laps, worst.upM());
+    double lapM =
+        laps.stream().min(Comparator.comparingDouble(l -> Math.abs(l - worst.upM()))).orElseThrow();
+    return new LapDistance(
+        row.subject(),
+        Subjects.field(row.field()).part("attachments on an end lap"),
+        worst.at(),
+        Shown.small(Shown.of(row.field())),
+        row.partName(),
+        worst.name(),
+        lapM,
+        distanceM,
+        least.leastM(),
+        Snap.m(Math.max(0, least.leastM() - distanceM)),
+        least.limit());
+  }
+}

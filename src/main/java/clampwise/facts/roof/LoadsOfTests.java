@@ -1,0 +1,52 @@
+package clampwise.facts.roof;
+
+import clampwise.job.Choice;
+import clampwise.job.Tested;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.List;
+
+/** Asks of each test that applies to the roof whether its loads can be used. */
+final class LoadsOfTests extends PartQuestion {
+
+  LoadsOfTests() {
+    super(LoadsStated.class);
+  }
+
+  @Override
+  void ask(PartUse use, Asked asked) {
+    if (use.part().tested().isEmpty()) {
+      missing(use, asked, TestReasons.noTest(use), use.partAt());
+    }
+    List<Tested> apply = use.isMadeForIt() ? use.testsThatApply() : List.of();
+    List<Tested> all = use.part().tested();
+    for (int n = 0; n < all.size(); n++) {
+      if (apply.contains(all.get(n)) && hasLoad(all.get(n))) {
+        asked.answers().add(fact(use, all.get(n), "test " + (n + 1)));
+      }
+    }
+  }
+
+  private static boolean hasLoad(Tested row) {
+    return row.up().isPresent() || row.down().isPresent() || row.along().isPresent();
+  }
+
+  private static LoadsStated fact(PartUse use, Tested row, String test) {
+    return new LoadsStated(
+        use.subject().part(test),
+        use.cause().part(test),
+        at(use, row),
+        Unit.MILLIMETRE,
+        use.name().value(),
+        row.report().map(report -> "test " + report.value()).orElse(test),
+        row.loadsAre().map(Choice::toString).orElse("not stated"),
+        row.safetyFactor().isPresent());
+  }
+
+  /** In the job where the part is written there, else at the name of the part. */
+  private static Span at(PartUse use, Tested row) {
+    boolean inJob = !use.partAt().equals(use.name().at());
+    Span ofRow = row.loadsAre().map(Choice::at).orElse(row.metal().at());
+    return inJob ? ofRow : use.name().at();
+  }
+}

@@ -1,0 +1,39 @@
+package clampwise.facts.roof;
+
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.Fact;
+import clampwise.facts.Question;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.Layout;
+import clampwise.source.Span;
+
+/** A question that is asked of every seam clamp and rib bracket on its covering. */
+abstract class PartQuestion implements Question {
+
+  private final Class<? extends Fact> type;
+
+  PartQuestion(Class<? extends Fact> type) {
+    this.type = type;
+  }
+
+  @Override
+  public final void ask(Layout layout, Limits limits, Answers answers) {
+    PartUses.of(layout).forEach(use -> ask(use, new Asked(layout, limits, answers)));
+    PartUses.fieldsWithoutPart(layout).forEach(field -> withoutPart(field, answers));
+  }
+
+  /** What a question may look at and where its answers go. */
+  record Asked(Layout layout, Limits limits, Answers answers) {}
+
+  abstract void ask(PartUse use, Asked asked);
+
+  final void missing(PartUse use, Asked asked, String reason, Span at) {
+    asked.answers().missing(type, use.subject(), reason, at);
+  }
+
+  private void withoutPart(FieldLayout field, Answers answers) {
+    String reason = "field " + field.name() + " names no seam clamp or rib bracket";
+    answers.missing(type, Subjects.field(field), reason, field.at());
+  }
+}

@@ -1,0 +1,57 @@
+package clampwise.facts.roof;
+
+import clampwise.job.Choice;
+import clampwise.job.Panel;
+import clampwise.job.SeamClamp;
+import clampwise.units.Unit;
+
+/** Holds what each part is made for against the covering it sits on. */
+final class ProfileFits extends PartQuestion {
+
+  ProfileFits() {
+    super(ProfileFit.class);
+  }
+
+  @Override
+  void ask(PartUse use, Asked asked) {
+    boolean rightKind = Profiles.suitsKind(use.part(), use.panel());
+    if (rightKind && use.panel().profile().isEmpty()) {
+      missing(use, asked, "the profile of " + name(use) + " is not given", use.panelAt());
+    } else if (rightKind && use.part().profiles().isEmpty()) {
+      String reason = "the profiles " + use.name() + " is made for are not given";
+      missing(use, asked, reason, use.partAt());
+    } else {
+      asked.answers().add(fact(use, asked));
+    }
+  }
+
+  private static ProfileFit fact(PartUse use, Asked asked) {
+    return new ProfileFit(
+        use.subject(),
+        use.cause(),
+        use.name().at(),
+        Unit.MILLIMETRE,
+        use.name().value(),
+        Profiles.kind(use.part()),
+        name(use),
+        covering(use.panel()),
+        madeFor(use),
+        use.isMadeForIt(),
+        FittingParts.names(asked.layout(), use.panel()));
+  }
+
+  private static String name(PartUse use) {
+    return use.plane().panelName();
+  }
+
+  private static String covering(Panel panel) {
+    String kind = Choice.word(panel.kind().value()).replace('-', ' ');
+    return panel.profile().map(profile -> profile.value() + " " + kind).orElse(kind);
+  }
+
+  private static String madeFor(PartUse use) {
+    String kind = use.part() instanceof SeamClamp ? "standing seam" : "ribs or crests";
+    String profiles = Profiles.names(use.part().profiles());
+    return profiles.isEmpty() ? kind : profiles + " " + kind;
+  }
+}

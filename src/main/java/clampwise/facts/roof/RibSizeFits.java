@@ -1,0 +1,41 @@
+package clampwise.facts.roof;
+
+import clampwise.facts.Fact;
+import clampwise.job.Panel;
+import clampwise.job.RibBracket;
+
+/** Holds rib height and the flat on top of the rib against what each rib bracket fits. */
+final class RibSizeFits extends SizeQuestion {
+
+  RibSizeFits() {
+    super(RibSizeFit.class);
+  }
+
+  @Override
+  void ask(PartUse use, Asked asked) {
+    Panel panel = use.panel();
+    if (use.part() instanceof RibBracket bracket && !Profiles.isSeam(panel)) {
+      ask(use, new Sized("rib height", panel.height(), bracket.ribHeight()), asked);
+      if (panel.kind().value() == Panel.Kind.TRAPEZOIDAL) {
+        ask(use, new Sized("rib top width", panel.topWidth(), bracket.ribTop()), asked);
+      }
+    }
+  }
+
+  @Override
+  Fact fact(PartUse use, Sized sized, Asked asked) {
+    return new RibSizeFit(
+        use.subject().part(sized.dimension()),
+        use.cause().part(sized.dimension()),
+        use.name().at(),
+        sized.size().orElseThrow().unit(),
+        use.name().value(),
+        use.plane().panelName(),
+        sized.dimension(),
+        sized.size().orElseThrow().m(),
+        sized.range().orElseThrow().min().m(),
+        sized.range().orElseThrow().max().m(),
+        sized.nearestBoundM(),
+        FittingParts.names(asked.layout(), use.panel()));
+  }
+}

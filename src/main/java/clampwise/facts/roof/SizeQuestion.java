@@ -1,0 +1,44 @@
+package clampwise.facts.roof;
+
+import clampwise.facts.Fact;
+import clampwise.job.LengthRange;
+import clampwise.job.Quantity.Length;
+import clampwise.source.Span;
+import java.util.Optional;
+
+/** A question that holds a size of the covering against a range of the part. */
+abstract class SizeQuestion extends PartQuestion {
+
+  SizeQuestion(Class<? extends Fact> type) {
+    super(type);
+  }
+
+  /** A size of the covering, the range of the part it is held against, and what both are called. */
+  record Sized(String dimension, Optional<Length> size, Optional<LengthRange> range) {
+
+    /** The end of the range nearer to the size [m]. */
+    double nearestBoundM() {
+      double sizeM = size.orElseThrow().m();
+      double minM = range.orElseThrow().min().m();
+      double maxM = range.orElseThrow().max().m();
+      return Math.abs(sizeM - minM) <= Math.abs(sizeM - maxM) ? minM : maxM;
+    }
+  }
+
+  /** Makes the fact for a size that is known on both sides. */
+  abstract Fact fact(PartUse use, Sized sized, Asked asked);
+
+  final void ask(PartUse use, Sized sized, Asked asked) {
+    if (sized.size().isEmpty()) {
+      unknown(use, asked, sized.dimension() + " of " + use.plane().panelName(), use.panelAt());
+    } else if (sized.range().isEmpty()) {
+      unknown(use, asked, sized.dimension() + " that " + use.name() + " fits", use.partAt());
+    } else {
+      asked.answers().add(fact(use, sized, asked));
+    }
+  }
+
+  private void unknown(PartUse use, Asked asked, String what, Span at) {
+    missing(use, asked, "the " + what + " is not given", at);
+  }
+}

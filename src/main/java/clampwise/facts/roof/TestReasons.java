@@ -1,0 +1,23 @@
+package clampwise.facts.roof;
+
+/** Says why the tests of a part cannot be held against a roof. */
+final class TestReasons {
+
+  private TestReasons() {}
+
+  static String notMadeForIt(PartUse use) {
+    return use.name() + " is not made for " + covering(use) + ", so its tests say nothing there";
+  }
+
+  static String noTest(PartUse use) {
+    return "no test of " + use.name() + " is given";
+  }
+
+  static String noMetal(PartUse use) {
+    return "the metal of " + covering(use) + " is not given";
+  }
+
+  private static String covering(PartUse use) {
+    return use.plane().panelName();
+  }
+}
