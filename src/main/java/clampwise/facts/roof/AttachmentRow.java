@@ -53,7 +53,7 @@ record AttachmentRow(
   }
 
   Subject subject() {
-    return Subjects.field(field).part(name).part(partName());
+    return RoofSubjects.field(field).part(name).part(partName());
   }
 
   String partName() {

@@ -53,7 +53,7 @@ final class ClipDistances extends RowQuestion {
     double distanceM = Nearest.distanceM(clips, worst.upM());
     return new ClipDistance(
         row.subject(),
-        Subjects.field(row.field()).part("attachments over clips"),
+        RoofSubjects.field(row.field()).part("attachments over clips"),
         worst.at(),
         Shown.small(Shown.of(row.field())),
         row.partName(),

@@ -29,7 +29,7 @@ final class EndDistances extends RowQuestion {
     double distanceM = distanceM(worst);
     return new EndDistance(
         row.subject(),
-        Subjects.field(row.field()).part("attachments near a panel end"),
+        RoofSubjects.field(row.field()).part("attachments near a panel end"),
         worst.at(),
         Shown.small(Shown.of(row.field())),
         row.partName(),

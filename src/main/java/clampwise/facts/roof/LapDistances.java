@@ -44,7 +44,7 @@ final class LapDistances extends RowQuestion {
         laps.stream().min(Comparator.comparingDouble(l -> Math.abs(l - worst.upM()))).orElseThrow();
     return new LapDistance(
         row.subject(),
-        Subjects.field(row.field()).part("attachments on an end lap"),
+        RoofSubjects.field(row.field()).part("attachments on an end lap"),
         worst.at(),
         Shown.small(Shown.of(row.field())),
         row.partName(),

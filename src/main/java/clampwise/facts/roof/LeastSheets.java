@@ -2,6 +2,7 @@ package clampwise.facts.roof;
 
 import clampwise.catalogue.Limit;
 import clampwise.catalogue.Limits;
+import clampwise.catalogue.SheetThickness;
 import clampwise.job.Choice;
 import clampwise.job.Metal;
 import clampwise.job.Tested;
@@ -13,6 +14,9 @@ import java.util.stream.Stream;
 /** Finds the thinnest sheet a part may hold to on a covering. */
 final class LeastSheets {
 
+  /** Half of the last digit that gauge tables and data sheets print in millimetres. */
+  private static final double SAME_M = 5e-6;
+
   private LeastSheets() {}
 
   /**
@@ -20,7 +24,13 @@ final class LeastSheets {
    *
    * @param from in words
    */
-  record Least(double leastM, String from, Optional<Limit> limit) {}
+  record Least(double leastM, String from, Optional<Limit> limit) {
+
+    /** A thickness [m], made equal to this one where both are one sheet written in two ways. */
+    double levelled(double thicknessM) {
+      return Math.abs(thicknessM - leastM) <= SAME_M ? leastM : thicknessM;
+    }
+  }
 
   /** The governing one of part sheet and tests; else the limit of practice for the metal. */
   static Optional<Least> of(PartUse use, Metal metal, Limits limits) {

@@ -61,7 +61,7 @@ final class ModuleOverlaps implements Question {
   }
 
   private static void clear(FieldLayout field, int count, Answers answers) {
-    Subject rest = Subjects.field(field).part("modules that lie over no other");
+    Subject rest = RoofSubjects.field(field).part("modules that lie over no other");
     if (count > 0) {
       String modules = count + " modules";
       answers.add(
@@ -72,8 +72,8 @@ final class ModuleOverlaps implements Question {
 
   private static ModuleOverlap fact(FieldLayout field, PlacedModule module, PlacedModule other) {
     return new ModuleOverlap(
-        Subjects.module(module).part("over " + other.name()),
-        Subjects.field(field).part("over " + other.field()),
+        RoofSubjects.module(module).part("over " + other.name()),
+        RoofSubjects.field(field).part("over " + other.field()),
         module.at(),
         Shown.small(Shown.of(field)),
         module.name(),

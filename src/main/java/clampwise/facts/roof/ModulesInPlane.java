@@ -49,8 +49,8 @@ final class ModulesInPlane implements Question {
   private static void missing(PlaneLayout plane, FieldLayout field, Answers answers) {
     String reason = "the size of plane " + plane.name() + " is not given";
     Span at = plane.plane().panel().at();
-    answers.missing(ModuleInPlane.class, Subjects.field(field), reason, at);
-    answers.missing(ModuleOnOnePlane.class, Subjects.field(field), reason, at);
+    answers.missing(ModuleInPlane.class, RoofSubjects.field(field), reason, at);
+    answers.missing(ModuleOnOnePlane.class, RoofSubjects.field(field), reason, at);
   }
 
   private static void ask(
@@ -66,7 +66,7 @@ final class ModulesInPlane implements Question {
   }
 
   private static void inside(PlaneLayout plane, FieldLayout field, int count, Answers answers) {
-    Subject rest = Subjects.field(field).part("modules inside");
+    Subject rest = RoofSubjects.field(field).part("modules inside");
     if (count > 0) {
       Unit shown = Shown.small(Shown.of(field));
       String modules = count + " modules";
@@ -78,9 +78,9 @@ final class ModulesInPlane implements Question {
   }
 
   private static Fact fact(FieldLayout field, PlacedModule module, Over over) {
-    Subject subject = Subjects.module(module);
+    Subject subject = RoofSubjects.module(module);
     String edge = Choice.word(over.edge().kind()).replace('-', ' ');
-    Subject cause = Subjects.field(field).part("modules over the " + edge);
+    Subject cause = RoofSubjects.field(field).part("modules over the " + edge);
     Unit shown = Shown.small(Shown.of(field));
     double overM = over.depthM();
     return ROOF_GOES_ON.contains(over.edge().kind())

@@ -140,6 +140,6 @@ final class ObstacleQuestion implements Question {
   }
 
   private static Subject subject(PlaneLayout plane, Obstacle obstacle) {
-    return Subjects.plane(plane).part(obstacle.name());
+    return RoofSubjects.plane(plane).part(obstacle.name());
   }
 }

@@ -34,6 +34,6 @@ abstract class PartQuestion implements Question {
 
   private void withoutPart(FieldLayout field, Answers answers) {
     String reason = "field " + field.name() + " names no seam clamp or rib bracket";
-    answers.missing(type, Subjects.field(field), reason, field.at());
+    answers.missing(type, RoofSubjects.field(field), reason, field.at());
   }
 }

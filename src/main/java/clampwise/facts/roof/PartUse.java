@@ -28,7 +28,7 @@ record PartUse(
     Span partAt) {
 
   Subject subject() {
-    return Subjects.field(field).part("attachment " + name.value());
+    return RoofSubjects.field(field).part("attachment " + name.value());
   }
 
   /** Whether the part suits seam or rib and, as far as known, its profile. */

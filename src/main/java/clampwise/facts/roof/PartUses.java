@@ -52,7 +52,7 @@ final class PartUses {
   }
 
   private Stream<PartUse> use(PlaneLayout plane, Panel panel, FieldLayout field, Text name) {
-    Subject own = Subjects.field(field).part("attachment " + name.value());
+    Subject own = RoofSubjects.field(field).part("attachment " + name.value());
     Subject cause = causes.computeIfAbsent(new Key(plane.panelName(), name), key -> own);
     return parts.find(name).stream()
         .map(

@@ -35,7 +35,7 @@ final class SeamOffsets implements Question {
   private static void missing(PlaneLayout plane, FieldLayout field, Answers answers) {
     String reason = "where the seams of plane " + plane.name() + " lie is not given";
     answers.missing(
-        SeamOffset.class, Subjects.field(field), reason, plane.plane().panel().at());
+        SeamOffset.class, RoofSubjects.field(field), reason, plane.plane().panel().at());
   }
 
   private static void ask(
@@ -67,7 +67,7 @@ final class SeamOffsets implements Question {
       PlaneLayout plane, FieldLayout field, Attachment attachment, Limit most) {
     SeamLine seam = attachment.seam().orElseThrow();
     return new SeamOffset(
-        Subjects.attachment(field, attachment),
+        RoofSubjects.attachment(field, attachment),
         cause(field),
         attachment.at(),
         Shown.small(Shown.of(field)),
@@ -84,7 +84,7 @@ final class SeamOffsets implements Question {
       FieldLayout field, Attachment attachment, double minorM, Limit within) {
     SeamLine rib = attachment.seam().orElseThrow();
     return new RibOffset(
-        Subjects.attachment(field, attachment),
+        RoofSubjects.attachment(field, attachment),
         cause(field),
         attachment.at(),
         Shown.small(Shown.of(field)),
@@ -98,7 +98,7 @@ final class SeamOffsets implements Question {
   }
 
   private static Subject cause(FieldLayout field) {
-    return Subjects.field(field).part("attachments");
+    return RoofSubjects.field(field).part("attachments");
   }
 
   private static String line(PlaneLayout plane) {

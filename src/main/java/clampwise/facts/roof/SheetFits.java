@@ -1,5 +1,6 @@
 package clampwise.facts.roof;
 
+import clampwise.catalogue.SheetThickness;
 import clampwise.facts.roof.LeastSheets.Least;
 import clampwise.job.Choice;
 import clampwise.job.Metal;
@@ -50,7 +51,7 @@ final class SheetFits extends PartQuestion {
         use.name().value(),
         covering(use),
         sheet,
-        SheetThickness.levelled(thicknessM, least.leastM()),
+        least.levelled(thicknessM),
         least.leastM(),
         least.from(),
         least.limit(),

@@ -1,5 +1,6 @@
 package clampwise.facts.roof;
 
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.PlacedModule;
@@ -7,31 +8,26 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 
 /** Names the things that roof facts are about. */
-final class Subjects {
+final class RoofSubjects {
 
-  private Subjects() {}
+  private RoofSubjects() {}
 
   static Subject plane(PlaneLayout plane) {
     return Subject.of("planes." + plane.name());
   }
 
   static Subject field(FieldLayout field) {
-    return field(field.name());
-  }
-
-  static Subject field(String name) {
-    return Subject.of("fields." + name);
+    return Subjects.field(field.name());
   }
 
   static Subject module(PlacedModule module) {
-    return field(module.field()).part("module " + within(module.field(), module.name()));
+    return Subjects.module(module);
   }
 
   static Subject attachment(FieldLayout field, Attachment attachment) {
-    return field(field).part("attachment " + within(field.name(), attachment.name()));
-  }
-
-  private static String within(String field, String name) {
-    return name.startsWith(field + ".") ? name.substring(field.length() + 1) : name;
+    String before = field.name() + ".";
+    String name = attachment.name();
+    String place = name.startsWith(before) ? name.substring(before.length()) : name;
+    return field(field).part("attachment " + place);
   }
 }

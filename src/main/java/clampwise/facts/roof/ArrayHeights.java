@@ -1,0 +1,50 @@
+package clampwise.facts.roof;
+
+import clampwise.catalogue.Limit;
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.Question;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.Layout;
+import java.util.Optional;
+
+/** Holds the height of each field above the roof against the wind method's. */
+final class ArrayHeights implements Question {
+
+  @Override
+  public void ask(Layout layout, Limits limits, Answers answers) {
+    WrittenOnce written =
+        new WrittenOnce(layout, field -> TopHeight.of(field).map(TopHeight::at));
+    Limit most = limits.get("array-height-most");
+    WindMethod.each(
+        layout,
+        (plane, field) -> ask(field, most, written, answers),
+        (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
+  }
+
+  private static void ask(
+      FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
+    TopHeight.of(field)
+        .ifPresentOrElse(
+            height -> answers.add(fact(field, height, most, written)),
+            () -> missing(field, TopHeight.unknown(field), answers));
+  }
+
+  private static void missing(FieldLayout field, String reason, Answers answers) {
+    answers.missing(ArrayHeight.class, RoofSubjects.field(field), reason, field.at());
+  }
+
+  private static ArrayHeight fact(
+      FieldLayout field, TopHeight height, Limit most, WrittenOnce written) {
+    return new ArrayHeight(
+        RoofSubjects.field(field).part("height"),
+        written.cause(field).part("height"),
+        height.at(),
+        height.unit(),
+        field.name(),
+        height.from(),
+        height.m(),
+        most.si(),
+        Optional.of(most));
+  }
+}

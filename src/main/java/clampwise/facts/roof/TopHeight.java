@@ -1,0 +1,50 @@
+package clampwise.facts.roof;
+
+import clampwise.calc.Snap;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.job.Quantity.Length;
+import clampwise.job.RoofAttachment;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Optional;
+
+/**
+ * The height of the modules' upper side above the roof, as written or from standoff and frame.
+ *
+ * @param m height h2 [m]
+ * @param from how it was got
+ * @param at the value that decides it
+ */
+record TopHeight(double m, String from, Unit unit, Span at) {
+
+  static Optional<TopHeight> of(FieldLayout field) {
+    return field.field().topHeight().map(TopHeight::written).or(() -> summed(field));
+  }
+
+  /** What is missing where the height is not known. */
+  static String unknown(FieldLayout field) {
+    String frame = "the frame height of " + field.typeName();
+    return field.type().frameHeight().isEmpty()
+        ? frame + " is not given"
+        : "neither the top height of field " + field.name() + " nor its standoff is given";
+  }
+
+  private static TopHeight written(Length height) {
+    return new TopHeight(height.m(), "as written", height.unit(), height.at());
+  }
+
+  private static Optional<TopHeight> summed(FieldLayout field) {
+    Optional<Length> standoff = field.part().flatMap(RoofAttachment::standoff);
+    Optional<Length> frame = field.type().frameHeight();
+    Span at = field.field().attachment().map(name -> name.at()).orElse(field.at());
+    return standoff.flatMap(
+        below ->
+            frame.map(
+                above ->
+                    new TopHeight(
+                        Snap.m(below.m() + above.m()),
+                        "standoff plus frame",
+                        above.unit(),
+                        at)));
+  }
+}
