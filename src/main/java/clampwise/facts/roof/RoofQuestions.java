@@ -6,7 +6,34 @@ import java.util.List;
 /** All questions about the roof and what sits on it. */
 public final class RoofQuestions {
 
-  public static final List<Question> ALL = List.of();
+  public static final List<Question> ALL =
+      List.of(
+          new SeamOffsets(),
+          new ProfileFits(),
+          new SeamSizeFits(),
+          new RibSizeFits(),
+          new FlatBearings(),
+          new SheetFits(),
+          new MetalsTested(),
+          new SubstratesTested(),
+          new LoadsOfTests(),
+          new EndDistances(),
+          new LapDistances(),
+          new ClipDistances(),
+          new PinnedRuns(),
+          new ModulesInPlane(),
+          new ModuleOverlaps(),
+          new ObstacleQuestion(),
+          new LineSpacings(),
+          new SeamSpacings(),
+          new ArrayHeights(),
+          new ArrayTilts(),
+          new ArrayEdges(),
+          new ZoneWidthClaims(),
+          new CountClaims(),
+          new RowReferences(),
+          new SeamDrifts(),
+          new RoofFacts());
 
   private RoofQuestions() {}
 }

@@ -1,0 +1,54 @@
+package clampwise.facts.roof;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.Snap;
+import clampwise.calc.ZoneWidth.Widths;
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.Question;
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlaneLayout;
+import clampwise.facts.layout.WindRoof;
+import clampwise.finding.Subject;
+import clampwise.job.Claims;
+import clampwise.job.Quantity.Length;
+
+/** Holds the zone width the drawings state against the width each plane's roof asks for. */
+final class ZoneWidthClaims implements Question {
+
+  @Override
+  public void ask(Layout layout, Limits limits, Answers answers) {
+    layout
+        .job()
+        .claims()
+        .flatMap(Claims::zoneWidth)
+        .ifPresent(claimed -> layout.planes().forEach(p -> ask(layout, p, claimed, answers)));
+  }
+
+  private static void ask(Layout layout, PlaneLayout plane, Length claimed, Answers answers) {
+    Outcome<Widths> widths = new WindRoof(layout.job(), plane.plane()).widths();
+    if (widths instanceof Result<Widths> known) {
+      answers.add(fact(plane, claimed, known.value()));
+    } else if (widths instanceof NotApplicable<Widths> unknown) {
+      answers.missing(ZoneWidthClaim.class, subject(plane), unknown.reason(), claimed.at());
+    }
+  }
+
+  private static ZoneWidthClaim fact(PlaneLayout plane, Length claimed, Widths widths) {
+    return new ZoneWidthClaim(
+        subject(plane),
+        Subject.of("claims", "zone width"),
+        claimed.at(),
+        claimed.unit(),
+        plane.name(),
+        "figure " + widths.figure(),
+        claimed.m(),
+        Snap.m(widths.edgeM()));
+  }
+
+  private static Subject subject(PlaneLayout plane) {
+    return Subject.of("claims", "zone width", "planes." + plane.name());
+  }
+}
