@@ -45,8 +45,7 @@ final class ArrayEdges implements Question {
         (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
   }
 
-  private static void ask(
-      PlaneLayout plane, FieldLayout field, Limit heights, Answers answers) {
+  private static void ask(PlaneLayout plane, FieldLayout field, Limit heights, Answers answers) {
     Optional<TopHeight> height = TopHeight.of(field);
     if (plane.outline().isEmpty()) {
       missing(field, "the size of plane " + plane.name() + " is not given", answers);
@@ -78,8 +77,7 @@ final class ArrayEdges implements Question {
     return nearest;
   }
 
-  private static void add(
-      List<Near> nearest, PlacedModule module, List<EdgeDistance> distances) {
+  private static void add(List<Near> nearest, PlacedModule module, List<EdgeDistance> distances) {
     List<Near> here = distances.stream().map(distance -> new Near(module, distance)).toList();
     if (nearest.isEmpty()) {
       nearest.addAll(here);

@@ -13,8 +13,7 @@ final class ArrayHeights implements Question {
 
   @Override
   public void ask(Layout layout, Limits limits, Answers answers) {
-    WrittenOnce written =
-        new WrittenOnce(layout, field -> TopHeight.of(field).map(TopHeight::at));
+    WrittenOnce written = new WrittenOnce(layout, field -> TopHeight.of(field).map(TopHeight::at));
     Limit most = limits.get("array-height-most");
     WindMethod.each(
         layout,
@@ -22,8 +21,7 @@ final class ArrayHeights implements Question {
         (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
   }
 
-  private static void ask(
-      FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
+  private static void ask(FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
     TopHeight.of(field)
         .ifPresentOrElse(
             height -> answers.add(fact(field, height, most, written)),

@@ -22,8 +22,7 @@ final class ArrayTilts implements Question {
 
   @Override
   public void ask(Layout layout, Limits limits, Answers answers) {
-    WrittenOnce written =
-        new WrittenOnce(layout, field -> field.field().tilt().map(Slope::at));
+    WrittenOnce written = new WrittenOnce(layout, field -> field.field().tilt().map(Slope::at));
     Limit most = limits.get("array-tilt-most");
     WindMethod.each(
         layout,
@@ -31,8 +30,7 @@ final class ArrayTilts implements Question {
         (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
   }
 
-  private static void ask(
-      FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
+  private static void ask(FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
     Optional<Slope> tilt = field.field().tilt();
     if (tilt.isPresent()) {
       answers.add(fact(field, tilt.get(), most, written));
@@ -58,8 +56,7 @@ final class ArrayTilts implements Question {
     answers.missing(ArrayTilt.class, RoofSubjects.field(field), reason, field.at());
   }
 
-  private static ArrayTilt fact(
-      FieldLayout field, Slope tilt, Limit most, WrittenOnce written) {
+  private static ArrayTilt fact(FieldLayout field, Slope tilt, Limit most, WrittenOnce written) {
     Unit shown = tilt.unit();
     Span at = tilt.at();
     return new ArrayTilt(

@@ -40,8 +40,7 @@ final class ClipDistances extends RowQuestion {
   private static void answer(AttachmentRow row, Limits limits, Answers answers) {
     if (row.plane().supports().isEmpty()) {
       String reason = "where the clip lines of plane " + row.plane().name() + " lie is not given";
-      answers.missing(
-          ClipDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+      answers.missing(ClipDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else {
       answers.add(fact(row, limits.get("clip-clearance-least")));
     }
@@ -54,7 +53,7 @@ final class ClipDistances extends RowQuestion {
     return new ClipDistance(
         row.subject(),
         RoofSubjects.field(row.field()).part("attachments over clips"),
-        worst.at(),
+        SetOut.at(row.field(), worst),
         Shown.small(Shown.of(row.field())),
         row.partName(),
         worst.name(),

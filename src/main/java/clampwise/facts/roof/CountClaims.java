@@ -23,9 +23,7 @@ final class CountClaims implements Question {
   }
 
   private static void ask(Layout layout, Claims claims, Answers answers) {
-    claims
-        .modules()
-        .ifPresent(count -> answers.add(fact("modules", count, modules(layout))));
+    claims.modules().ifPresent(count -> answers.add(fact("modules", count, modules(layout))));
     parts("attachments", claims.attachments(), each -> true, layout, answers);
     parts("mid clamps", claims.midClamps(), each -> each.kind() == Kind.MID, layout, answers);
     parts("end clamps", claims.endClamps(), each -> each.kind() == Kind.END, layout, answers);

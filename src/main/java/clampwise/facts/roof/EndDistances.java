@@ -13,12 +13,10 @@ final class EndDistances extends RowQuestion {
   void ask(AttachmentRow row, Limits limits, Answers answers) {
     if (row.plane().outline().isEmpty()) {
       String reason = "the size of plane " + row.plane().name() + " is not given";
-      answers.missing(
-          EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+      answers.missing(EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else if (row.plane().seams().isEmpty()) {
       String reason = "where the seams of plane " + row.plane().name() + " lie is not given";
-      answers.missing(
-          EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+      answers.missing(EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else {
       answers.add(fact(row, LeastFromEnd.of(row, limits)));
     }
@@ -30,7 +28,7 @@ final class EndDistances extends RowQuestion {
     return new EndDistance(
         row.subject(),
         RoofSubjects.field(row.field()).part("attachments near a panel end"),
-        worst.at(),
+        SetOut.at(row.field(), worst),
         Shown.small(Shown.of(row.field())),
         row.partName(),
         worst.name(),

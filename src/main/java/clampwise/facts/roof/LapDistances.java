@@ -23,8 +23,7 @@ final class LapDistances extends RowQuestion {
           "where the end laps of plane "
               + row.plane().name()
               + " lie is not given, and it is longer than one panel";
-      answers.missing(
-          LapDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+      answers.missing(LapDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     }
   }
 
@@ -45,7 +44,7 @@ final class LapDistances extends RowQuestion {
     return new LapDistance(
         row.subject(),
         RoofSubjects.field(row.field()).part("attachments on an end lap"),
-        worst.at(),
+        SetOut.at(row.field(), worst),
         Shown.small(Shown.of(row.field())),
         row.partName(),
         worst.name(),

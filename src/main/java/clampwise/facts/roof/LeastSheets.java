@@ -52,7 +52,8 @@ final class LeastSheets {
         .flatMap(row -> row.thickness().stream())
         .flatMap(written -> SheetThickness.baseM(written, metal).stream())
         .min(Comparator.naturalOrder())
-        .map(leastM -> new Least(leastM, "its tests on this metal and substrate", Optional.empty()));
+        .map(
+            leastM -> new Least(leastM, "its tests on this metal and substrate", Optional.empty()));
   }
 
   private static List<Tested> onSubstrate(PartUse use) {
@@ -64,7 +65,8 @@ final class LeastSheets {
   private static boolean isOnSubstrate(PartUse use, Tested row) {
     return row.substrates().isEmpty()
         || use.panel().substrate().stream()
-            .anyMatch(s -> row.substrates().stream().map(Choice::value).anyMatch(s.value()::equals));
+            .anyMatch(
+                s -> row.substrates().stream().map(Choice::value).anyMatch(s.value()::equals));
   }
 
   private static Optional<Least> ofPractice(Metal metal, Limits limits) {

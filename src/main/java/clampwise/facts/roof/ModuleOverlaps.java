@@ -54,8 +54,7 @@ final class ModuleOverlaps implements Question {
   }
 
   private static double overlapM(PlacedModule one, PlacedModule other) {
-    double alongM =
-        Math.min(one.rightM(), other.rightM()) - Math.max(one.leftM(), other.leftM());
+    double alongM = Math.min(one.rightM(), other.rightM()) - Math.max(one.leftM(), other.leftM());
     double upM = Math.min(one.topM(), other.topM()) - Math.max(one.bottomM(), other.bottomM());
     return Snap.m(Math.min(alongM, upM));
   }

@@ -28,11 +28,7 @@ final class ModulesInPlane implements Question {
 
   private static final Set<EdgeKind> ROOF_GOES_ON =
       EnumSet.of(
-          EdgeKind.RIDGE,
-          EdgeKind.HIP,
-          EdgeKind.VALLEY,
-          EdgeKind.STEP,
-          EdgeKind.EXPANSION_JOINT);
+          EdgeKind.RIDGE, EdgeKind.HIP, EdgeKind.VALLEY, EdgeKind.STEP, EdgeKind.EXPANSION_JOINT);
 
   @Override
   public void ask(Layout layout, Limits limits, Answers answers) {
@@ -41,7 +37,8 @@ final class ModulesInPlane implements Question {
         plane
             .outline()
             .ifPresentOrElse(
-                outline -> ask(plane, outline, field, answers), () -> missing(plane, field, answers));
+                outline -> ask(plane, outline, field, answers),
+                () -> missing(plane, field, answers));
       }
     }
   }
@@ -53,8 +50,7 @@ final class ModulesInPlane implements Question {
     answers.missing(ModuleOnOnePlane.class, RoofSubjects.field(field), reason, at);
   }
 
-  private static void ask(
-      PlaneLayout plane, Polygon outline, FieldLayout field, Answers answers) {
+  private static void ask(PlaneLayout plane, Polygon outline, FieldLayout field, Answers answers) {
     Overreach overreach = new Overreach(plane, outline);
     int inside = 0;
     for (PlacedModule module : field.modules()) {

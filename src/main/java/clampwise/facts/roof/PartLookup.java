@@ -27,10 +27,7 @@ final class PartLookup {
 
   /** Where a missing value of a part would be written: at the part if it is of the job. */
   Span at(Text name) {
-    return written
-        .flatMap(parts -> name(parts, name.value()))
-        .map(Text::at)
-        .orElse(name.at());
+    return written.flatMap(parts -> name(parts, name.value())).map(Text::at).orElse(name.at());
   }
 
   private static Optional<Text> name(Parts parts, String name) {

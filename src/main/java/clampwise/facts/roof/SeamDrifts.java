@@ -28,8 +28,7 @@ final class SeamDrifts implements Question {
     }
   }
 
-  private static void ask(
-      PlaneLayout plane, FieldLayout field, Limits limits, Answers answers) {
+  private static void ask(PlaneLayout plane, FieldLayout field, Limits limits, Answers answers) {
     List<SeamLine> under = under(plane, field);
     Optional<SeamLine> worst =
         under.stream()

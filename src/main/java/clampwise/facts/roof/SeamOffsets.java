@@ -39,15 +39,10 @@ final class SeamOffsets implements Question {
   }
 
   private static void ask(
-      PlaneLayout plane,
-      FieldLayout field,
-      Attachment attachment,
-      Limits limits,
-      Answers answers) {
+      PlaneLayout plane, FieldLayout field, Attachment attachment, Limits limits, Answers answers) {
     SeamLine seam = attachment.seam().orElseThrow();
     Limit most =
-        limits.get(
-            seam.surveyed() ? "attachment-off-seam-surveyed" : "attachment-off-seam-drawn");
+        limits.get(seam.surveyed() ? "attachment-off-seam-surveyed" : "attachment-off-seam-drawn");
     attachment
         .nearestMinorRibM()
         .ifPresent(minorM -> answers.add(ribOffset(field, attachment, minorM, most)));
@@ -59,7 +54,7 @@ final class SeamOffsets implements Question {
   private static boolean isOnMinorRib(Attachment attachment, Limit within) {
     return attachment
         .nearestMinorRibM()
-        .filter(minorM -> minorM <= within.si() && minorM < attachment.offsetM())
+        .filter(minorM -> minorM <= within.si())
         .isPresent();
   }
 

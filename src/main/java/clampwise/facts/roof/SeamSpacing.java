@@ -6,8 +6,8 @@ import clampwise.source.Span;
 import clampwise.units.Unit;
 
 /**
- * The widest spacing between neighbouring attachments along one seam within one wind
- * zone, held against the spacing allowed there.
+ * The widest spacing between neighbouring attachments along one seam within one wind zone, held
+ * against the spacing allowed there.
  *
  * @param seam number of the seam
  * @param lower attachment at its lower end

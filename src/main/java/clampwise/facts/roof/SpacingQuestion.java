@@ -86,8 +86,7 @@ abstract class SpacingQuestion implements Question {
     answers.missing(type, RoofSubjects.field(field), reason, field.at());
   }
 
-  private void ask(
-      PlaneLayout plane, FieldLayout field, List<Stretch> stretches, Answers answers) {
+  private void ask(PlaneLayout plane, FieldLayout field, List<Stretch> stretches, Answers answers) {
     Map<Key, Widest> byZone = new TreeMap<>();
     for (Stretch stretch : stretches) {
       stretch

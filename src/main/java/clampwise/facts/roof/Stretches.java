@@ -63,8 +63,7 @@ final class Stretches {
 
   private boolean isUnbroken(Stretch stretch) {
     return stretch.from().grips().stream()
-        .anyMatch(
-            left -> stretch.to().grips().stream().anyMatch(right -> isBeside(left, right)));
+        .anyMatch(left -> stretch.to().grips().stream().anyMatch(right -> isBeside(left, right)));
   }
 
   private boolean isBeside(Grip left, Grip right) {

@@ -42,9 +42,6 @@ record TopHeight(double m, String from, Unit unit, Span at) {
             frame.map(
                 above ->
                     new TopHeight(
-                        Snap.m(below.m() + above.m()),
-                        "standoff plus frame",
-                        above.unit(),
-                        at)));
+                        Snap.m(below.m() + above.m()), "standoff plus frame", above.unit(), at)));
   }
 }
