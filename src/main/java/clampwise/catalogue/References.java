@@ -4,7 +4,6 @@ import clampwise.job.Attach;
 import clampwise.job.Bonding;
 import clampwise.job.Field;
 import clampwise.job.Job;
-import clampwise.job.ModuleType;
 import clampwise.job.Named;
 import clampwise.job.Panel;
 import clampwise.job.Parts;
@@ -60,7 +59,6 @@ public final class References {
   private void check() {
     job.panels().all().forEach(panel -> check(panel.value()));
     job.planes().all().forEach(plane -> check(plane.value()));
-    job.modules().all().forEach(module -> check(module.value()));
     job.fields().all().forEach(field -> check(field.value()));
     job.bonding().ifPresent(this::check);
   }
@@ -72,11 +70,6 @@ public final class References {
 
   private void check(Plane plane) {
     panels.require(plane.panel());
-  }
-
-  private void check(ModuleType module) {
-    Names.union("part", List.of(attachments, midClamps, endClamps))
-        .require(module.listedWith().orElse(List.of()));
   }
 
   private void check(Field field) {
