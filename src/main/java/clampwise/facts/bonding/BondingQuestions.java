@@ -6,7 +6,7 @@ import java.util.List;
 /** All questions about bonding. */
 public final class BondingQuestions {
 
-  public static final List<Question> ALL = List.of();
+  public static final List<Question> ALL = List.of(GroundPaths::ask, BondRatings::ask);
 
   private BondingQuestions() {}
 }

@@ -1,0 +1,125 @@
+package clampwise.facts.bonding;
+
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.job.Bonding;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jgrapht.alg.util.UnionFind;
+
+/**
+ * The frames of a layout with all that joins them to each other and to ground.
+ *
+ * <p>Parts that are said not to bond count as joints here: they are a finding of their own, and the
+ * islands they leave would repeat it.
+ */
+final class BondGraph {
+
+  private final Frames frames;
+  private final List<Joint> joints;
+  private final List<Grounding> lugs;
+
+  private BondGraph(Frames frames, List<Joint> joints, List<Grounding> lugs) {
+    this.frames = frames;
+    this.joints = joints;
+    this.lugs = lugs;
+  }
+
+  static BondGraph of(Layout layout, Bonding bonding) {
+    Frames frames = new Frames(layout);
+    BondParts parts = BondParts.of(layout, bonding);
+    Joints found = new Joints(frames, parts);
+    Stream<Joint> clamped = layout.fields().stream().flatMap(found::clamped);
+    Stream<Joint> tied = bonding.jumpers().stream().flatMap(found::tied);
+    List<Grounding> lugs =
+        bonding.lugs().stream()
+            .flatMap(
+                lug ->
+                    frames.find(lug.on().value()).stream()
+                        .map(frame -> new Grounding(frame, parts.lug(lug).doubt())))
+            .toList();
+    return new BondGraph(frames, Stream.concat(clamped, tied).toList(), lugs);
+  }
+
+  Frames frames() {
+    return frames;
+  }
+
+  List<Joint> joints() {
+    return joints;
+  }
+
+  /** The islands, in the order of their first frames. */
+  List<Island> islands() {
+    UnionFind<String> all = joined(joints);
+    Set<String> sure = sure();
+    Map<String, Integer> lugsOf = new HashMap<>();
+    lugs.forEach(lug -> lugsOf.merge(all.find(lug.frame().name()), 1, Integer::sum));
+    Map<String, Set<String>> doubtsOf = doubts(all);
+    Map<String, List<PlacedModule>> framesOf = new LinkedHashMap<>();
+    for (PlacedModule frame : frames.all()) {
+      framesOf.computeIfAbsent(all.find(frame.name()), root -> new ArrayList<>()).add(frame);
+    }
+    return framesOf.entrySet().stream()
+        .map(
+            entry ->
+                new Island(
+                    List.copyOf(entry.getValue()),
+                    lugsOf.getOrDefault(entry.getKey(), 0),
+                    within(entry.getValue(), sure),
+                    doubtsOf.getOrDefault(entry.getKey(), Set.of())))
+        .toList();
+  }
+
+  private static Set<String> within(List<PlacedModule> island, Set<String> sure) {
+    return island.stream()
+        .map(PlacedModule::name)
+        .filter(sure::contains)
+        .collect(Collectors.toSet());
+  }
+
+  private UnionFind<String> joined(List<Joint> by) {
+    Set<String> names =
+        frames.all().stream()
+            .map(PlacedModule::name)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    UnionFind<String> sets = new UnionFind<>(names);
+    by.forEach(joint -> sets.union(joint.one().name(), joint.other().name()));
+    return sets;
+  }
+
+  /** Frames that are bonded to a lug if nothing that is in doubt bonds. */
+  private Set<String> sure() {
+    UnionFind<String> sets =
+        joined(joints.stream().filter(joint -> joint.doubt().isEmpty()).toList());
+    Set<String> grounded =
+        lugs.stream()
+            .filter(lug -> lug.doubt().isEmpty())
+            .map(lug -> sets.find(lug.frame().name()))
+            .collect(Collectors.toSet());
+    return frames.all().stream()
+        .map(PlacedModule::name)
+        .filter(name -> grounded.contains(sets.find(name)))
+        .collect(Collectors.toSet());
+  }
+
+  private Map<String, Set<String>> doubts(UnionFind<String> sets) {
+    Map<String, Set<String>> found = new HashMap<>();
+    joints.forEach(joint -> note(found, sets.find(joint.one().name()), joint.doubt()));
+    lugs.forEach(lug -> note(found, sets.find(lug.frame().name()), lug.doubt()));
+    return found;
+  }
+
+  private static void note(Map<String, Set<String>> found, String root, Optional<String> doubt) {
+    doubt.ifPresent(
+        reason -> found.computeIfAbsent(root, key -> new LinkedHashSet<>()).add(reason));
+  }
+}

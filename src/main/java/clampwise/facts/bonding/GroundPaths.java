@@ -1,0 +1,128 @@
+package clampwise.facts.bonding;
+
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.Subjects;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.finding.Subject;
+import clampwise.job.Bonding;
+import clampwise.units.Unit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Asks of each island of frames whether it reaches ground, and of each field whether any does. */
+final class GroundPaths {
+
+  private static final int AT_LEAST = 1;
+
+  private final Answers answers;
+  private final BondingPlaces places;
+  private final Frames frames;
+  private final List<Island> islands;
+  private final Healing healing;
+  private final Set<String> groundedFields;
+  private final Map<String, List<Island>> byField = new HashMap<>();
+
+  private GroundPaths(BondGraph graph, Bonding bonding, Answers answers) {
+    this.answers = answers;
+    this.places = new BondingPlaces(bonding);
+    this.frames = graph.frames();
+    this.islands = graph.islands();
+    this.healing = new Healing(frames, islands);
+    this.groundedFields =
+        islands.stream()
+            .filter(Island::isGrounded)
+            .flatMap(island -> island.fields().stream())
+            .collect(Collectors.toSet());
+    islands.forEach(
+        island ->
+            island
+                .fields()
+                .forEach(f -> byField.computeIfAbsent(f, k -> new ArrayList<>()).add(island)));
+  }
+
+  static void ask(Layout layout, Limits limits, Answers answers) {
+    Optional<Bonding> bonding = layout.job().bonding();
+    if (bonding.isEmpty()) {
+      Unsaid.tell(GroundPath.class, layout, answers);
+      Unsaid.tell(FieldGround.class, layout, answers);
+      return;
+    }
+    GroundPaths paths =
+        new GroundPaths(BondGraph.of(layout, bonding.get()), bonding.get(), answers);
+    paths.islands.stream().filter(paths::isJudged).forEach(paths::judge);
+    layout.fields().stream().filter(paths::isJudged).forEach(paths::judge);
+  }
+
+  /** Islands of fields that are not grounded at all are judged with the field. */
+  private boolean isJudged(Island island) {
+    return island.fields().stream().anyMatch(groundedFields::contains);
+  }
+
+  private void judge(Island island) {
+    FieldLayout field = frames.field(island.first().field()).orElseThrow();
+    Subject subject = Subjects.module(island.first()).part("frames bonded to it");
+    if (island.isGrounded() && !island.isSure()) {
+      answers.missing(GroundPath.class, subject, reason(island), places.jumpers(field));
+    } else {
+      answers.add(
+          new GroundPath(
+              subject,
+              places.jumpers(field),
+              Unit.NUMBER,
+              field.name(),
+              island.first().name(),
+              island.frames().size(),
+              island.lugs(),
+              AT_LEAST,
+              healing.jumper(island)));
+    }
+  }
+
+  private static String reason(Island island) {
+    return String.join("; ", island.doubts());
+  }
+
+  /** A field whose frames all hang on islands judged with another field is judged with those. */
+  private boolean isJudged(FieldLayout field) {
+    List<Island> own = byField.getOrDefault(field.name(), List.of());
+    return groundedFields.contains(field.name())
+        || (!own.isEmpty() && own.stream().noneMatch(this::isJudged));
+  }
+
+  private void judge(FieldLayout field) {
+    List<Island> own = byField.getOrDefault(field.name(), List.of());
+    Set<String> sure =
+        own.stream().flatMap(island -> island.sure().stream()).collect(Collectors.toSet());
+    int grounded =
+        (int) field.modules().stream().map(PlacedModule::name).filter(sure::contains).count();
+    Subject subject = Subjects.field(field.name()).part("ground");
+    if (grounded == 0 && groundedFields.contains(field.name())) {
+      String reason =
+          own.stream()
+              .filter(Island::isGrounded)
+              .map(GroundPaths::reason)
+              .distinct()
+              .collect(Collectors.joining("; "));
+      answers.missing(FieldGround.class, subject, reason, places.lugs(field));
+    } else {
+      answers.add(
+          new FieldGround(
+              subject,
+              places.lugs(field),
+              Unit.NUMBER,
+              field.name(),
+              field.modules().get(0).name(),
+              field.modules().size(),
+              grounded,
+              AT_LEAST));
+    }
+  }
+}

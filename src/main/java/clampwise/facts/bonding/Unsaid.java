@@ -1,0 +1,20 @@
+package clampwise.facts.bonding;
+
+import clampwise.facts.Answers;
+import clampwise.facts.Fact;
+import clampwise.facts.layout.Layout;
+import clampwise.finding.Subject;
+
+/** Says that a job without a word on bonding is not checked for it. */
+final class Unsaid {
+
+  private Unsaid() {}
+
+  static void tell(Class<? extends Fact> question, Layout layout, Answers answers) {
+    answers.missing(
+        question,
+        Subject.of("bonding"),
+        "the job says nothing about bonding",
+        layout.job().job().at());
+  }
+}
