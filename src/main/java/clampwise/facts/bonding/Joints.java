@@ -9,10 +9,12 @@ import clampwise.job.Bonding.Jumper;
 import clampwise.job.Count;
 import clampwise.job.Text;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,10 +47,13 @@ final class Joints {
 
   private Stream<Joint> held(FieldLayout field) {
     Map<String, Optional<String>> doubts = new HashMap<>();
+    Set<String> told = new HashSet<>();
     return field.attachments().stream()
         .filter(drawn -> drawn.kind() == Kind.MID && drawn.grips().size() > 1)
         .map(drawn -> joint(drawn, doubts.computeIfAbsent(key(drawn), k -> doubt(field, drawn))))
-        .distinct();
+        .filter(
+            joint ->
+                told.add(joint.one().name() + " " + joint.other().name() + " " + joint.doubt()));
   }
 
   private static String key(Attachment drawn) {
