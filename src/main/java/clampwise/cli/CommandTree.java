@@ -106,6 +106,7 @@ final class CommandTree {
     return PositionalParamSpec.builder()
         .index(arity.endsWith("*") ? "0..*" : "0")
         .arity(arity)
+        .required(!arity.startsWith("0"))
         .type(java.util.List.class)
         .auxiliaryTypes(String.class)
         .paramLabel(label)

@@ -61,6 +61,8 @@ final class ExplainCommand {
       sheet.whole(2, Role.PLACE, rule.id());
       sheet.prose(6, Role.PLAIN, rule.title() + " (" + rule.severity().word() + ")");
     }
+    sheet.gap();
+    sheet.prose(0, Role.PLAIN, "clampwise explain RULE prints the page of a rule.");
   }
 
   private Paint paint() {

@@ -5,8 +5,9 @@ import clampwise.finding.Comparison;
 import clampwise.finding.Finding;
 import clampwise.finding.Place;
 import clampwise.finding.Severity;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** One finding as an entry of the reviewer's list. */
 final class FindingText {
@@ -18,6 +19,7 @@ final class FindingText {
   private static final int BODY = 6;
 
   private final Sheet sheet;
+  private final Citations citations = Citations.packed();
 
   FindingText(Sheet sheet) {
     this.sheet = sheet;
@@ -29,7 +31,7 @@ final class FindingText {
     sheet.prose(BODY, Role.PLAIN, finding.message());
     sheet.labelled(BODY, "why", finding.reason());
     sheet.labelled(BODY, "remedy", finding.remedy());
-    sheet.labelled(BODY, "basis", basis(finding.basis()));
+    writeBasis(finding.basis());
     writePlaces(finding);
     sheet.labelled(BODY, "rule", finding.rule());
   }
@@ -48,22 +50,25 @@ final class FindingText {
     return digits + " ".repeat(Math.max(BODY - MARK - digits.length(), 1));
   }
 
-  private static String basis(List<Basis> basis) {
-    List<String> texts = new ArrayList<>();
+  private void writeBasis(List<Basis> basis) {
+    String label = "basis";
     for (Basis one : basis) {
-      texts.add(one.detail().isEmpty() ? one.key() : one.detail());
+      sheet.labelled(BODY, label, citations.text(one));
+      label = "";
     }
-    return String.join("; ", texts);
   }
 
   private void writePlaces(Finding finding) {
-    List<Place> places = finding.places();
-    if (places.size() < 2) {
+    if (finding.places().size() < 2) {
       return;
     }
+    Set<String> places = new LinkedHashSet<>();
+    finding.places().forEach(place -> places.add(place(place, finding)));
     int shown = places.size() <= PLACES_SHOWN + 1 ? places.size() : PLACES_SHOWN;
-    for (int i = 0; i < shown; i++) {
-      sheet.labelled(BODY, i == 0 ? "places" : "", place(places.get(i), finding));
+    String label = "places";
+    for (String place : places.stream().limit(shown).toList()) {
+      sheet.labelled(BODY, label, place);
+      label = "";
     }
     if (shown < places.size()) {
       sheet.labelled(BODY, "", "and " + (places.size() - shown) + " more");

@@ -24,6 +24,7 @@ final class JsonParts {
   }
 
   private final JsonGenerator json;
+  private final Citations citations = Citations.packed();
 
   JsonParts(JsonGenerator json) {
     this.json = json;
@@ -78,6 +79,7 @@ final class JsonParts {
 
   private void basis(Basis basis) throws IOException {
     json.writeStringField("key", basis.key());
+    json.writeStringField("document", citations.document(basis.key()));
     json.writeStringField("detail", basis.detail());
   }
 

@@ -101,12 +101,8 @@ public final class TextReport {
     }
     heading(Role.HEADING, "Not checked", groups.size());
     sheet.prose(INDENT, Role.PLAIN, "What is missing here is not a pass.");
-    for (NotCheckedGroup group : groups) {
-      sheet.gap();
-      sheet.marked(INDENT, "-   ", Role.PLAIN, group.reason());
-      sheet.whole(BODY, Role.PLACE, group.at().toString());
-      sheet.labelled(BODY, "rules", String.join(", ", group.rules()));
-      sheet.labelled(BODY, "affects", Counted.of(group.subjects(), "subject"));
+    for (NotCheckedBlock block : NotCheckedBlock.of(groups)) {
+      block.write(sheet, INDENT);
     }
   }
 

@@ -70,7 +70,9 @@ public final class SampleReview {
         "mid clamp MC-35 grips 33 mm to 37 mm; the frame of PV-108-30 is 30 mm",
         "A clamp outside its range bears on its edge or not at all, and its rating is void.",
         "use MC-30, which grips 28 mm to 32 mm",
-        List.of(new Basis("practice:clamp-grip", "common practice, no source")),
+        List.of(
+            new Basis("ul-2703", "mounting of modules; second-hand"),
+            new Basis("practice", "common practice, no source")),
         Subject.of("fields.A", "mid clamp MC-35"),
         at(34, 16),
         Optional.of(new Comparison(0.030, 0.033, Unit.MILLIMETRE)),

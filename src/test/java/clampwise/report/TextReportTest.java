@@ -40,7 +40,8 @@ class TextReportTest {
                   why     A clamp outside its range bears on its edge or not at all, and its
                           rating is void.
                   remedy  use MC-30, which grips 28 mm to 32 mm
-                  basis   common practice, no source
+                  basis   UL 2703: mounting of modules; second-hand
+                          common practice, no source
                   rule    frame-outside-mid-clamp-range
 
               2.  Clamp outside the module's clamp zone
@@ -72,7 +73,6 @@ class TextReportTest {
               -   the substrate of barn roof is not given
                   barn/job.yaml:18:3
                   rules   clamp-on-wrong-substrate, sheet-too-thin
-                  affects 1 subject
 
             Counts
               2 errors, 0 warnings, 1 note.
