@@ -8,6 +8,7 @@ import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
 import clampwise.facts.roof.RoofQuestions;
+import clampwise.facts.survey.SurveyQuestions;
 import clampwise.job.Job;
 import clampwise.source.Problems;
 import java.util.List;
@@ -28,7 +29,8 @@ public final class Derivation {
   }
 
   private static List<Question> questions() {
-    return Stream.of(ClampQuestions.ALL, RoofQuestions.ALL, BondingQuestions.ALL)
+    return Stream.of(
+            ClampQuestions.ALL, RoofQuestions.ALL, BondingQuestions.ALL, SurveyQuestions.ALL)
         .flatMap(List::stream)
         .toList();
   }

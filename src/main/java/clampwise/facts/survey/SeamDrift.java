@@ -1,0 +1,31 @@
+package clampwise.facts.survey;
+
+import clampwise.catalogue.Limit;
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Optional;
+
+/**
+ * The surveyed seam under a field that lies farthest from where the drawing has it.
+ *
+ * @param subject the field
+ * @param at where the position of the seam was written
+ * @param shown unit of that position
+ * @param field name of the field
+ * @param seam number of the seam
+ * @param driftM distance from its place on the drawing [m]
+ * @param mostM largest distance that needs no new layout [m]
+ * @param limitFrom the limit of practice, unless a clamp has less room than that
+ */
+public record SeamDrift(
+    Subject subject,
+    Span at,
+    Unit shown,
+    String field,
+    int seam,
+    double driftM,
+    double mostM,
+    Optional<Limit> limitFrom)
+    implements Fact {}
