@@ -1,0 +1,85 @@
+package clampwise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.finding.Severity;
+import clampwise.report.Paint;
+import clampwise.report.Sheet;
+import clampwise.report.TextReport;
+import clampwise.review.Review;
+import clampwise.review.Reviewer;
+import clampwise.source.SourceFiles;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The example jobs and the README from end to end. With {@code -Dupdate.examples} the expected
+ * reviews are written anew, to be read before they are committed.
+ */
+class ExamplesTest {
+
+  private static final Path EXAMPLES = Path.of("examples");
+  private static final Path README = Path.of("README.md");
+  private static final Pattern JOB_AND_OUTPUT =
+      Pattern.compile("```yaml\n(job: .*?)```\n\n```text\n(.*?)```", Pattern.DOTALL);
+  private static final Reviewer REVIEWER = new Reviewer();
+
+  @TestFactory
+  Stream<DynamicTest> everyExampleIsReviewedAsExpected() throws IOException {
+    return jobs().stream()
+        .map(job -> DynamicTest.dynamicTest(job.toString(), () -> isReviewedAsExpected(job)));
+  }
+
+  private static void isReviewedAsExpected(Path job) throws IOException {
+    Path expected = job.resolveSibling("review.txt");
+    String text = text(REVIEWER.review(job));
+    if (System.getProperty("update.examples") != null) {
+      Files.writeString(expected, text);
+    }
+    assertThat(text).isEqualTo(Files.readString(expected));
+  }
+
+  @Test
+  void theCleanBarnHasNoErrors() {
+    Review review = REVIEWER.review(EXAMPLES.resolve("barn/job.yaml"));
+    assertThat(review.problems()).isEmpty();
+    assertThat(review.findings()).noneMatch(finding -> finding.severity() == Severity.ERROR);
+    assertThat(review.coverage()).anyMatch(rule -> rule.met() > 0);
+  }
+
+  @Test
+  void theReadmeShowsWhatItsJobReallyGives() throws IOException {
+    String readme = Files.readString(README);
+    Matcher shown = JOB_AND_OUTPUT.matcher(readme);
+    assertThat(shown.find()).isTrue();
+    byte[] job = shown.group(1).getBytes(StandardCharsets.UTF_8);
+    String text = text(REVIEWER.review("shed.yaml", job, SourceFiles.none()));
+    if (System.getProperty("update.examples") != null) {
+      Files.writeString(
+          README, readme.substring(0, shown.start(2)) + text + readme.substring(shown.end(2)));
+    } else {
+      assertThat(shown.group(2)).isEqualTo(text);
+    }
+  }
+
+  private static String text(Review review) {
+    Sheet sheet = new Sheet(80, Paint.NONE);
+    new TextReport(sheet).write(review);
+    return sheet.toString();
+  }
+
+  private static List<Path> jobs() throws IOException {
+    try (Stream<Path> folders = Files.list(EXAMPLES)) {
+      return folders.map(folder -> folder.resolve("job.yaml")).sorted().toList();
+    }
+  }
+}
