@@ -80,7 +80,7 @@ final class Quantities {
       return Optional.of(value);
     }
     if (parsed instanceof Parsed.Fault fault) {
-      reading.problem(scalar.at(), fault.found(), fault.expected());
+      reading.problem(scalar.at(), Reading.oneLine(fault.found()), fault.expected());
     } else {
       reading.problem(scalar.at(), Reading.quoted(scalar.text()), "a finite number");
     }

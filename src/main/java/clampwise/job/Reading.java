@@ -67,6 +67,10 @@ record Reading(
 
   static String quoted(String text) {
     String line = text.length() > 60 ? text.substring(0, 57) + "..." : text;
-    return "\"" + line.replace("\n", "\\n").replace("\r", "\\r") + "\"";
+    return "\"" + oneLine(line) + "\"";
+  }
+
+  static String oneLine(String text) {
+    return text.replace("\n", "\\n").replace("\r", "\\r").replace("\t", "\\t");
   }
 }

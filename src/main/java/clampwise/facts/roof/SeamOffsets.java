@@ -52,10 +52,7 @@ final class SeamOffsets implements Question {
   }
 
   private static boolean isOnMinorRib(Attachment attachment, Limit within) {
-    return attachment
-        .nearestMinorRibM()
-        .filter(minorM -> minorM <= within.si())
-        .isPresent();
+    return attachment.nearestMinorRibM().filter(minorM -> minorM <= within.si()).isPresent();
   }
 
   private static SeamOffset seamOffset(

@@ -1,0 +1,105 @@
+package clampwise.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.job.Job;
+import clampwise.job.JobReader;
+import clampwise.source.Problems;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ReferencesTest {
+
+  private static final Catalogue CATALOGUE = CatalogueReader.read();
+
+  private static final String JOB =
+      """
+      job: Barn
+      panels:
+        roof: {kind: standing-seam, assumed: [pitch]}
+      planes:
+        south: {panel: roof}
+      fields:
+        A:
+          plane: south
+          module: PV-108-30
+          orientation: landscape
+          attachment: SC-A
+          mid-clamp: MC-30
+          end-clamp: EC-30
+          attach: {points: [{at: [1 m, 1 m], part: SC-B, clamp: MC-35}]}
+          other-modules: {R1C1: PV-60-35}
+      bonding:
+        jumper: BJ-A
+        lug: LG-A
+        jumpers: [{field: A, part: BJ-A}]
+        lugs: [{on: A.R1C1, part: LG-A}]
+      """;
+
+  @Test
+  void namesOfJobAndCatalogueAreKnown() {
+    assertThat(said(JOB)).isEmpty();
+  }
+
+  @Test
+  void everyDanglingNameIsReportedWithTheNearest() {
+    String text =
+        JOB.replace("[pitch]", "[picth]")
+            .replace("panel: roof", "panel: rof")
+            .replace("plane: south", "plane: soth")
+            .replace("module: PV-108-30", "module: PV-108-33")
+            .replace("attachment: SC-A", "attachment: SCA")
+            .replace("mid-clamp: MC-30", "mid-clamp: MC30")
+            .replace("end-clamp: EC-30", "end-clamp: EC30")
+            .replace("part: SC-B", "part: SCB")
+            .replace("clamp: MC-35", "clamp: MC_35")
+            .replace("R1C1: PV-60-35", "R1C1: PV-60-36")
+            .replace("jumper: BJ-A", "jumper: BJA")
+            .replace("lug: LG-A", "lug: LGA")
+            .replace("{field: A, part: BJ-A}", "{field: a, part: BJ_A}")
+            .replace("part: LG-A", "part: LG_A");
+    assertThat(said(text))
+        .containsExactly(
+            "3:41 no key of a panel named \"picth\", nearest pitch",
+            "5:18 no roof covering named \"rof\", nearest roof",
+            "8:12 no roof plane named \"soth\", nearest south",
+            "9:13 no module type named \"PV-108-33\", nearest PV-108-30",
+            "11:17 no seam clamp or rib bracket named \"SCA\", nearest SC-A",
+            "12:16 no mid clamp named \"MC30\", nearest MC-30",
+            "13:16 no end clamp named \"EC30\", nearest EC-30",
+            "14:46 no seam clamp or rib bracket named \"SCB\", nearest SC-B",
+            "14:58 no mid or end clamp named \"MC_35\", nearest MC-35",
+            "15:27 no module type named \"PV-60-36\", nearest PV-60-35",
+            "17:11 no bonding jumper named \"BJA\", nearest BJ-A",
+            "18:8 no grounding lug named \"LGA\", nearest LG-A",
+            "19:21 no field named \"a\", nearest A",
+            "19:30 no bonding jumper named \"BJ_A\", nearest BJ-A",
+            "20:29 no grounding lug named \"LG_A\", nearest LG-A");
+  }
+
+  @Test
+  void aNameWhoseThingCouldNotBeReadIsNotReportedAgain() {
+    assertThat(said(JOB.replace("{panel: roof}", "{slope: 4:12}")))
+        .containsExactly("5:10 a plane without panel");
+  }
+
+  @Test
+  void partsOfTheJobAreListedTooByItsModules() {
+    String modules = "modules: {M: {length: 1 m, width: 1 m, listed-with: [SC-A, MC-30, XY]}}\n";
+    assertThat(said(JOB + modules)).containsExactly("21:67 no part named \"XY\"");
+  }
+
+  private static List<String> said(String text) {
+    Problems problems = new Problems();
+    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
+    References.check(job, CATALOGUE, problems);
+    return problems.sorted().stream()
+        .map(
+            problem ->
+                problem.at().toString().replace("job.yaml:", "")
+                    + " "
+                    + problem.found()
+                    + problem.nearest().map(word -> ", nearest " + word).orElse(""))
+        .toList();
+  }
+}

@@ -1,0 +1,113 @@
+package clampwise.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is said about values that cannot be meant, each at its place. */
+class BadInputTest {
+
+  @Test
+  void allProblemsAreReportedAtOnce() {
+    ReadJob read =
+        ReadJob.withField(
+            """
+            gpa: 12 mm
+            mid-clamp: [a]
+            top-height: 12
+            tilt: 95 deg
+            column-gap: 4 mm
+            column-gap: 5 mm
+            set-out-from: seam
+            design-load: {down: 2.4 kPa, sideways: 1 kPa}
+            """);
+    assertThat(read.said())
+        .hasSize(8)
+        .anyMatch(said -> said.startsWith("13:5 the unknown key \"gpa\"; a key of a field"))
+        .anyMatch(said -> said.endsWith("nearest gap"))
+        .contains("14:16 a list; a text")
+        .anyMatch(said -> said.startsWith("15:17 \"12\" without a unit; a length"))
+        .contains("16:11 \"95 deg\"; a slope from 0 to below 90 deg")
+        .contains("17:5 the key \"column-gap\" twice; one; the other stands in line 18")
+        .contains("18:5 the key \"column-gap\" twice; one; the other stands in line 17")
+        .contains("19:19 \"seam\"; one of eave, seams; nearest seams")
+        .contains("20:34 the unknown key \"sideways\"; a key of a design load: down, up");
+    assertThat(read.job()).isPresent();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "gap: -3 mm|13:10 \"-3 mm\"; a length from 0 to 10000 m",
+        "gap: 99999 m|13:10 \"99999 m\"; a length from 0 to 10000 m",
+        "gap: {mm: 12}|13:10 a mapping; a length with its unit, such as 12 mm or 3/4 in",
+        "block: 4 x 10|13:12 \"4 x 10\"; a block: a mapping with the keys at, rows, columns, omit",
+        "columns: 5|13:14 \"5\"; a list, such as [a, b]",
+        "attach: {every: 0}|13:21 \"0\"; a whole number from 1 to 1000000",
+        "attach: {every: two}|13:21 \"two\"; a whole number from 1 to 1000000",
+        "attach: {per-edge: 2.5}|13:24 \"2.5\"; a whole number from 1 to 1000000",
+        "attach: {points: [~]}|13:23 nothing; a point: a mapping with the keys at, part, clamp",
+        "attach: {points: [{at: 1 m}]}|13:28 \"1 m\"; a spot: along the eave and up the slope, such as [6 ft, 3 ft]",
+        "other-modules: [m]|13:20 a list; a mapping of names, such as north: {...}",
+        "block: {rows: 2, columns: 3}|13:12 a block without at; the key at",
+        "like: B|13:11 no field named \"B\"; the name of a field; nearest A",
+        "like: [A]|13:11 a list; the name of a field",
+        "like: A|13:11 fields that are like each other; an end of the chain"
+      })
+  void aWrongValueIsReportedWhereItStands(String line, String said) {
+    assertThat(ReadJob.withField(line).said()).containsExactly(said);
+  }
+
+  @Test
+  void aPitchOfNothingIsRefused() {
+    ReadJob read = ReadJob.of(ReadJob.SMALL.replace("pitch: 16 in", "pitch: 0 in"));
+    assertThat(read.said()).containsExactly("3:35 \"0 in\"; a length from 10 mm to 10000 m");
+  }
+
+  @Test
+  void anUnknownDefaultUnitIsReportedAtItsWord() {
+    ReadJob read = ReadJob.of("units: {length: furlong}\n" + ReadJob.SMALL);
+    assertThat(read.said()).containsExactly("1:17 \"furlong\"; a unit of length");
+  }
+
+  @Test
+  void fieldsInACircleAreReportedOnce() {
+    ReadJob read = ReadJob.of(ReadJob.SMALL + "  B: {like: C}\n  C: {like: D}\n  D: {like: B}\n");
+    assertThat(read.problems()).hasSize(1);
+    assertThat(read.job().orElseThrow().fields().unreadable()).containsExactly("B", "C", "D");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "~", "- a\n- b", "just words", "42", "--- \n"})
+  void aTextThatIsNoMappingIsNoJob(String text) {
+    ReadJob read = ReadJob.of(text);
+    assertThat(read.job()).isEmpty();
+    assertThat(read.problems()).hasSize(1);
+  }
+
+  @Test
+  void hugeCountsAreRefusedBeforeAnythingIsLaidOut() {
+    Assertions.assertTimeout(
+        Duration.ofSeconds(20),
+        () -> {
+          String block = "block: {at: [1 m, 1 m], rows: %s, columns: 20000}";
+          assertThat(ReadJob.withField(block.formatted("99999999")).said())
+              .containsExactly("13:35 \"99999999\"; a whole number from 1 to 1000000");
+          assertThat(ReadJob.withField(block.formatted("20000")).said())
+              .containsExactly("13:35 more than 1000000 modules; at most 1000000 modules in a job");
+        });
+  }
+
+  @Test
+  void nonsenseIsQuotedShortAndOnOneLine() {
+    String found =
+        ReadJob.withField("orientation2: x\ngap: \"" + "x\\n".repeat(99) + "\"").said().get(1);
+    assertThat(found).doesNotContain("\n").hasSizeLessThan(200);
+  }
+}

@@ -1,0 +1,43 @@
+package clampwise.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+
+  private static final List<String> KEYS =
+      List.of("frame-height", "gap", "mid-clamp", "end-clamp", "plane", "panel");
+
+  @ParameterizedTest
+  @CsvSource({
+    "frame-hieght, frame-height",
+    "frame_height, frame-height",
+    "Frame Height, frame-height",
+    "gpa, gap",
+    "midclamp, mid-clamp",
+    "plan, plane",
+    "pannel, panel"
+  })
+  void slipsOfTheFingerFindTheirKey(String written, String key) {
+    assertThat(Nearest.to(written, KEYS)).contains(key);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"torque", "x", "''", "height"})
+  void aWordThatIsFarFromAllFindsNone(String written) {
+    assertThat(Nearest.to(written, KEYS)).isEmpty();
+  }
+
+  @Test
+  void distanceIsSymmetric() {
+    for (String a : KEYS) {
+      for (String b : KEYS) {
+        assertThat(Nearest.distance(a, b, 99)).isEqualTo(Nearest.distance(b, a, 99));
+      }
+    }
+  }
+}
