@@ -30,10 +30,7 @@ public final class RoofQuestions {
           new ArrayTilts(),
           new ArrayEdges(),
           new ZoneWidthClaims(),
-          new CountClaims(),
-          new RowReferences(),
-          new SeamDrifts(),
-          new RoofFacts());
+          new CountClaims());
 
   private RoofQuestions() {}
 }

@@ -14,8 +14,8 @@ import clampwise.units.Unit;
  * @param key the property as the job file calls it
  * @param confirmed whether it is not among the assumed ones
  */
-public record AssumedFact(
-    Subject subject, Span at, String covering, String key, boolean confirmed) implements Fact {
+public record AssumedFact(Subject subject, Span at, String covering, String key, boolean confirmed)
+    implements Fact {
 
   @Override
   public Unit shown() {

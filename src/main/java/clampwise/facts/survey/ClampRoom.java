@@ -18,8 +18,8 @@ final class ClampRoom {
   /**
    * The smallest distance, on the drawing, from a clamp of a field to an end of the clamp zone it
    * sits in; where zones overlap, the one with the most room counts. A zone that reaches the middle
-   * of the edge has no end there. Clamps that the drawing has outside all zones are left out; common
-   * practice, no source.
+   * of the edge has no end there. Clamps that the drawing has outside all zones are left out;
+   * common practice, no source.
    *
    * @param field valid for fields whose attachments are known and sit on seams that the drawing
    *     places

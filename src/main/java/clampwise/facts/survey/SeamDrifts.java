@@ -34,9 +34,7 @@ final class SeamDrifts {
   static void ask(Layout layout, Limits limits, Answers answers) {
     for (PlaneLayout plane : layout.planes()) {
       SeamDrifts drifts = new SeamDrifts(plane, limits, answers);
-      plane.fields().stream()
-          .filter(field -> !field.modules().isEmpty())
-          .forEach(drifts::judge);
+      plane.fields().stream().filter(field -> !field.modules().isEmpty()).forEach(drifts::judge);
     }
   }
 

@@ -70,9 +70,7 @@ class SurveyFactsTest {
     String surveyed = "seams: {first: 6299.2 mm, surveyed: [6300 mm, 6705 mm, 7112 mm, 7518 mm]}";
     Facts facts = read(SEAMS, surveyed, "0 mm to 430 mm", "0 mm to 305 mm");
 
-    assertThat(found(SeamDrift.class, facts))
-        .extracting(SeamDrift::mostM)
-        .containsExactly(0.0054);
+    assertThat(found(SeamDrift.class, facts)).extracting(SeamDrift::mostM).containsExactly(0.0054);
   }
 
   @Test
@@ -98,7 +96,13 @@ class SurveyFactsTest {
         .filteredOn(AssumedFact::confirmed)
         .extracting(AssumedFact::key)
         .containsExactly(
-            "profile", "metal", "coating", "pitch", "height", "top-width", "fixed-point",
+            "profile",
+            "metal",
+            "coating",
+            "pitch",
+            "height",
+            "top-width",
+            "fixed-point",
             "substrate");
   }
 
@@ -112,9 +116,7 @@ class SurveyFactsTest {
     Facts facts =
         YamlReader.read("job.yaml", text, problems)
             .flatMap(tree -> JobReader.read("job.yaml", tree, problems))
-            .map(
-                job ->
-                    Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
+            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
             .orElseThrow();
     assertThat(problems.isEmpty()).isTrue();
     return facts;
