@@ -1,5 +1,6 @@
 package clampwise.facts.roof;
 
+import clampwise.calc.Snap;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Fact;
 import clampwise.facts.layout.FieldLayout;
@@ -50,8 +51,8 @@ final class LineSpacings extends SpacingQuestion {
         widest.stretch().from().name(),
         widest.stretch().to().name(),
         widest.zone(),
-        widest.stretch().spacingM(),
-        allowed.m(),
+        Snap.m(widest.stretch().spacingM()),
+        Snap.m(allowed.m()),
         pattern(plane, allowed));
   }
 

@@ -44,7 +44,7 @@ final class ZoneWidthClaims implements Question {
         claimed.unit(),
         plane.name(),
         "figure " + widths.figure(),
-        claimed.m(),
+        Snap.m(claimed.m()),
         Snap.m(widths.edgeM()));
   }
 
