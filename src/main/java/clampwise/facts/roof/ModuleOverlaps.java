@@ -49,8 +49,12 @@ final class ModuleOverlaps implements Question {
   private static Optional<PlacedModule> worst(
       ModuleIndex index, Map<String, Integer> order, PlacedModule module) {
     return index.overlapping(module).stream()
-        .filter(other -> order.get(other.name()) < order.get(module.name()))
+        .filter(other -> place(order, other) < place(order, module))
         .max(Comparator.comparingDouble(other -> overlapM(module, other)));
+  }
+
+  private static int place(Map<String, Integer> order, PlacedModule module) {
+    return order.getOrDefault(module.name(), 0);
   }
 
   private static double overlapM(PlacedModule one, PlacedModule other) {

@@ -84,6 +84,6 @@ final class Stretches {
   private boolean isColumn(PlacedModule lowest, PlacedModule highest) {
     return lowest.column() == highest.column()
         && IntStream.rangeClosed(lowest.row(), highest.row())
-            .allMatch(rowsByColumn.get(lowest.column())::contains);
+            .allMatch(rowsByColumn.getOrDefault(lowest.column(), Set.of())::contains);
   }
 }
