@@ -84,9 +84,9 @@ class ReferencesTest {
   }
 
   @Test
-  void partsOfTheJobAreListedTooByItsModules() {
+  void aListingMayNamePartsThatNobodyHasWrittenOut() {
     String modules = "modules: {M: {length: 1 m, width: 1 m, listed-with: [SC-A, MC-30, XY]}}\n";
-    assertThat(said(JOB + modules)).containsExactly("21:67 no part named \"XY\"");
+    assertThat(said(JOB + modules)).isEmpty();
   }
 
   private static List<String> said(String text) {
