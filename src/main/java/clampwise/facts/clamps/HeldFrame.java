@@ -9,4 +9,13 @@ record HeldFrame(PlacedModule module, ClampUse use) {
   String combination() {
     return use.word() + " on " + module.typeName();
   }
+
+  /** Whether both heights are known and the clamp does not grip the frame. */
+  boolean isOutOfRange() {
+    return use.clamp()
+        .frameHeight()
+        .flatMap(
+            range -> module.type().frameHeight().map(height -> !range.contains(height.m())))
+        .orElse(false);
+  }
 }

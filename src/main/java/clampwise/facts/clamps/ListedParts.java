@@ -1,7 +1,6 @@
 package clampwise.facts.clamps;
 
 import clampwise.facts.layout.Attachment;
-import clampwise.facts.layout.Attachment.Kind;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.finding.Subject;
 import clampwise.job.Text;
@@ -27,29 +26,31 @@ final class ListedParts {
   static void ask(FieldCase asked) {
     ListedParts parts = new ListedParts(asked);
     if (asked.field().attachmentsUnknown().isPresent()) {
-      parts.addWritten();
+      parts.addAttachments();
     } else {
       asked.field().attachments().forEach(parts::add);
     }
+    HeldFrames.of(asked.field(), ClampParts.of(asked.layout())).forEach(parts::add);
     parts.used.values().forEach(parts::judge);
   }
 
   private void add(Attachment attachment) {
-    String clamp = attachment.kind() == Kind.END ? "end clamp" : "mid clamp";
     attachment.grips().forEach(grip -> add(grip.module(), "attachment", attachment.part()));
-    attachment.grips().forEach(grip -> add(grip.module(), clamp, attachment.clamp()));
   }
 
-  private void addWritten() {
+  private void addAttachments() {
     asked
         .field()
         .modules()
-        .forEach(
-            module -> {
-              add(module, "attachment", asked.field().field().attachment());
-              add(module, "mid clamp", asked.field().field().midClamp());
-              add(module, "end clamp", asked.field().field().endClamp());
-            });
+        .forEach(module -> add(module, "attachment", asked.field().field().attachment()));
+  }
+
+  /** A clamp that does not grip the frame is told as such. */
+  private void add(HeldFrame frame) {
+    if (!frame.isOutOfRange()) {
+      ClampUse use = frame.use();
+      add(frame.module(), use.role().word(), Optional.of(use.name()));
+    }
   }
 
   private void add(PlacedModule module, String kind, Optional<Text> part) {

@@ -15,10 +15,12 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Field;
 import clampwise.job.Field.Column;
+import clampwise.job.ModuleClamp;
 import clampwise.job.Quantity.Length;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -54,9 +56,24 @@ final class ModuleGaps {
     for (Side side : new Side[] {Side.RIGHT, Side.ABOVE}) {
       index.beside(module, side, NEIGHBOUR_M).stream()
           .findFirst()
+          .filter(neighbour -> !isSetByClamp(module, neighbour))
           .map(neighbour -> fact(module, neighbour))
           .ifPresent(answers::add);
     }
+  }
+
+  /** Rows closer than their mid clamp is wide are told as such: they cannot be built. */
+  private boolean isSetByClamp(PlacedModule module, Neighbour neighbour) {
+    boolean sameColumn =
+        module.field().equals(neighbour.module().field())
+            && module.column() == neighbour.module().column();
+    return sameColumn
+        && isAbove(neighbour)
+        && layout(module)
+            .midClamp()
+            .flatMap(ModuleClamp::gap)
+            .filter(set -> neighbour.gapM() < Snap.m(set.m()))
+            .isPresent();
   }
 
   private ModuleGap fact(PlacedModule module, Neighbour neighbour) {
@@ -126,6 +143,10 @@ final class ModuleGaps {
   }
 
   private Field field(PlacedModule module) {
-    return java.util.Objects.requireNonNull(fields.get(module.field())).field();
+    return layout(module).field();
+  }
+
+  private FieldLayout layout(PlacedModule module) {
+    return Objects.requireNonNull(fields.get(module.field()));
   }
 }

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Asks of each module type of a field what the side that crosses the seams is rated for. */
 final class SideRatings {
@@ -44,10 +45,8 @@ final class SideRatings {
       return;
     }
     asked.add(ratedSide());
-    for (LoadDirection direction : LoadDirection.values()) {
-      ratingUsed(direction);
-      sideLoad(direction);
-    }
+    ratingUsed();
+    sideLoad();
   }
 
   private RatedSide ratedSide() {
@@ -61,17 +60,13 @@ final class SideRatings {
         1);
   }
 
-  private void ratingUsed(LoadDirection direction) {
+  private void ratingUsed() {
     Optional<Choice<Side>> used = asked.field().field().ratingUsed();
     if (used.isEmpty()) {
-      missing(
-          RatingUsed.class,
-          "field " + asked.field().name() + " does not say which side's rating is used");
-    } else if (used.get().value() == module.clampedSide()) {
-      direction.best(clampedRows()).ifPresent(load -> asked.add(fact(direction, load, load)));
-    } else {
-      compare(direction, used.get().value());
+      missing(RatingUsed.class, field() + " does not say which side's rating is used");
+      return;
     }
+    Stream.of(LoadDirection.values()).forEach(direction -> compare(direction, used.get().value()));
   }
 
   private void compare(LoadDirection direction, Side used) {
@@ -81,14 +76,7 @@ final class SideRatings {
       asked.add(fact(direction, usedLoad.get(), clampedLoad.get()));
     } else {
       Side without = usedLoad.isEmpty() ? used : module.clampedSide();
-      missing(
-          RatingUsed.class,
-          module.typeName()
-              + " has no load "
-              + direction.word()
-              + " for its "
-              + Choice.word(without)
-              + " side");
+      missing(RatingUsed.class, noLoad(direction, without));
     }
   }
 
@@ -108,31 +96,36 @@ final class SideRatings {
         clamped.pa() / factor);
   }
 
-  private void sideLoad(LoadDirection direction) {
+  private void sideLoad() {
     Optional<DesignLoad> load = asked.field().field().designLoad();
-    Optional<Pressure> wanted = load.flatMap(direction::wanted);
+    if (load.isEmpty()) {
+      missing(SideLoad.class, field() + " gives no design load");
+      return;
+    }
+    Stream.of(LoadDirection.values()).forEach(direction -> sideLoad(direction, load.get()));
+  }
+
+  private void sideLoad(LoadDirection direction, DesignLoad load) {
+    Optional<Pressure> wanted = direction.wanted(load);
     Optional<Pressure> rated = direction.best(clampedRows());
     Optional<Double> factor = RatedLoads.factor(type, testFactor);
     if (wanted.isEmpty()) {
-      missing(
-          SideLoad.class,
-          "field " + asked.field().name() + " gives no design load " + direction.word());
+      missing(SideLoad.class, field() + " gives no design load " + direction.word());
     } else if (rated.isEmpty()) {
-      missing(
-          SideLoad.class,
-          module.typeName()
-              + " has no load "
-              + direction.word()
-              + " for its "
-              + Choice.word(module.clampedSide())
-              + " side");
+      missing(SideLoad.class, noLoad(direction, module.clampedSide()));
     } else if (factor.isEmpty()) {
-      missing(
-          SideLoad.class,
-          "module " + module.typeName() + " does not say whether its loads are design or test");
+      missing(SideLoad.class, "module " + module.typeName() + " does not say whether its loads are design or test");
     } else {
       asked.add(sideLoad(direction, wanted.get(), rated.get().pa() / factor.get()));
     }
+  }
+
+  private String noLoad(LoadDirection direction, Side side) {
+    return module.typeName() + " has no load " + direction.word() + " for its " + Choice.word(side) + " side";
+  }
+
+  private String field() {
+    return "field " + asked.field().name();
   }
 
   private SideLoad sideLoad(LoadDirection direction, Pressure wanted, double ratedPa) {

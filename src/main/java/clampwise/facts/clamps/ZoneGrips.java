@@ -6,6 +6,7 @@ import clampwise.facts.clamps.HeldModule.Hold;
 import clampwise.facts.layout.Grip.Edge;
 import clampwise.facts.layout.Grip.Half;
 import clampwise.facts.layout.PlacedModule;
+import clampwise.facts.layout.SeamLine;
 import clampwise.job.LengthRange;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -17,7 +18,8 @@ import java.util.stream.Stream;
  * Asks of each module whether each half of its edges has a clamp in the clamp zone.
  *
  * <p>Of the clamps on one half the best placed counts: more clamps beside it do no harm. Modules
- * that no seam lets clamp in the zone are left to {@link RowPhase}.
+ * that no seam lets clamp in the zone are left to {@link RowPhase}, clamps beside a seam to the
+ * question whether attachments sit on seams.
  */
 final class ZoneGrips {
 
@@ -40,13 +42,21 @@ final class ZoneGrips {
     }
   }
 
-  private static Optional<Hold> worst(HeldModule held, UsableZones zones) {
+  private Optional<Hold> worst(HeldModule held, UsableZones zones) {
     Comparator<Hold> byMiss =
         Comparator.comparingDouble(hold -> zones.missM(hold.grip().fromCornerM()));
     return Stream.of(Edge.values())
         .flatMap(edge -> Stream.of(Half.values()).map(half -> held.on(edge, half)))
-        .flatMap(holds -> holds.stream().min(byMiss).stream())
+        .flatMap(holds -> holds.stream().filter(this::isOnSeam).min(byMiss).stream())
         .max(byMiss);
+  }
+
+  /** A clamp beside its seam has to move anyway, and says so itself. */
+  private boolean isOnSeam(Hold hold) {
+    Optional<SeamLine> seam = hold.attachment().seam();
+    boolean surveyed = seam.filter(SeamLine::surveyed).isPresent();
+    String limit = surveyed ? "attachment-off-seam-surveyed" : "attachment-off-seam-drawn";
+    return seam.isEmpty() || hold.attachment().offsetM() <= asked.limits().get(limit).si();
   }
 
   private ZoneGrip fact(Hold hold, UsableZones zones) {

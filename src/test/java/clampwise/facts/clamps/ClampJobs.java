@@ -1,0 +1,81 @@
+package clampwise.facts.clamps;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.LimitsReader;
+import clampwise.facts.Derivation;
+import clampwise.facts.Fact;
+import clampwise.facts.Facts;
+import clampwise.facts.Missing;
+import clampwise.job.Job;
+import clampwise.job.JobReader;
+import clampwise.source.Problems;
+import java.util.List;
+
+/** Small jobs for tests of clamps; a row of modules whose first corner lies on a seam. */
+final class ClampJobs {
+
+
+  private ClampJobs() {}
+
+  /** A row of modules in landscape; all lengths in millimetres. */
+  record Row(double moduleMm, double pitchMm, String zone, double startMm, int modules) {
+
+    static Row of(double moduleMm, double pitchMm, String zone) {
+      return new Row(moduleMm, pitchMm, zone, 10 * pitchMm, 12);
+    }
+
+    Row startingAt(double mm) {
+      return new Row(moduleMm, pitchMm, zone, mm, modules);
+    }
+
+    Facts facts() {
+      return ClampJobs.facts(
+          """
+          job: a row over seams
+          panels:
+            sheet: {kind: standing-seam, pitch: %s mm}
+          planes:
+            roof: {panel: sheet, size: 60 m x 8 m, seams: {first: 0 mm}}
+          modules:
+            M:
+              length: %s mm
+              width: 1134 mm
+              clamp-zones: [{side: long, zone: %s}]
+          fields:
+            A:
+              plane: roof
+              module: M
+              orientation: landscape
+              gap: 12 mm
+              attach: {every: 1}
+              block: {at: [%s mm, 1 m], rows: 1, columns: %d}
+          """
+              .formatted(pitchMm, moduleMm, zone, startMm, modules));
+    }
+
+    RowPhase phase() {
+      return of(RowPhase.class, facts()).get(0);
+    }
+  }
+
+  static Facts facts(String text) {
+    Problems problems = new Problems();
+    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
+    Facts facts = Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems);
+    assertThat(problems.sorted()).isEmpty();
+    return facts;
+  }
+
+  static <T extends Fact> List<T> of(Class<T> type, Facts facts) {
+    return facts.facts().stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  static List<String> reasons(Class<? extends Fact> question, Facts facts) {
+    return facts.missing().stream()
+        .filter(missing -> missing.question() == question)
+        .map(Missing::reason)
+        .toList();
+  }
+}
