@@ -14,8 +14,7 @@ record HeldFrame(PlacedModule module, ClampUse use) {
   boolean isOutOfRange() {
     return use.clamp()
         .frameHeight()
-        .flatMap(
-            range -> module.type().frameHeight().map(height -> !range.contains(height.m())))
+        .flatMap(range -> module.type().frameHeight().map(height -> !range.contains(height.m())))
         .orElse(false);
   }
 }

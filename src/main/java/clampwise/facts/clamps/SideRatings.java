@@ -114,14 +114,21 @@ final class SideRatings {
     } else if (rated.isEmpty()) {
       missing(SideLoad.class, noLoad(direction, module.clampedSide()));
     } else if (factor.isEmpty()) {
-      missing(SideLoad.class, "module " + module.typeName() + " does not say whether its loads are design or test");
+      missing(
+          SideLoad.class,
+          "module " + module.typeName() + " does not say whether its loads are design or test");
     } else {
       asked.add(sideLoad(direction, wanted.get(), rated.get().pa() / factor.get()));
     }
   }
 
   private String noLoad(LoadDirection direction, Side side) {
-    return module.typeName() + " has no load " + direction.word() + " for its " + Choice.word(side) + " side";
+    return module.typeName()
+        + " has no load "
+        + direction.word()
+        + " for its "
+        + Choice.word(side)
+        + " side";
   }
 
   private String field() {

@@ -66,8 +66,8 @@ class ClampFactsTest {
   /** Test loads 5400/2400 Pa are design loads 3600/1600 Pa: IEC 61215-2, factor 1.5 [read]. */
   @Test
   void onlyRowsThatCarryTheDesignLoadCount() {
-    Facts light = facts("gap: 12 mm", "gap: 12 mm\n    design-load: {down: 1600 Pa, up: 1600 Pa}");
-    Facts heavy = facts("gap: 12 mm", "gap: 12 mm\n    design-load: {down: 1601 Pa, up: 1600 Pa}");
+    Facts light = withDesignLoad("{down: 1600 Pa, up: 1600 Pa}");
+    Facts heavy = withDesignLoad("{down: 1601 Pa, up: 1600 Pa}");
 
     assertThat(of(RowPhase.class, light)).extracting(RowPhase::inZone).containsOnly(2);
     assertThat(of(RowPhase.class, heavy)).extracting(RowPhase::inZone).containsOnly(0);
@@ -78,7 +78,7 @@ class ClampFactsTest {
 
   @Test
   void aLoadNoRowCarriesLeavesTheZoneUnchecked() {
-    Facts facts = facts("gap: 12 mm", "gap: 12 mm\n    design-load: {down: 3601 Pa}");
+    Facts facts = withDesignLoad("{down: 3601 Pa}");
 
     assertThat(of(ZoneGrip.class, facts)).isEmpty();
     assertThat(reasons(ZoneGrip.class, facts))
@@ -97,7 +97,9 @@ class ClampFactsTest {
     List<MidClampFit> fits = of(MidClampFit.class, facts("", ""));
 
     assertThat(fits).hasSize(4);
-    assertThat(fits).extracting(Fact::cause).extracting(Object::toString)
+    assertThat(fits)
+        .extracting(Fact::cause)
+        .extracting(Object::toString)
         .containsOnly("mid clamp MC / module type M");
   }
 
@@ -123,7 +125,8 @@ class ClampFactsTest {
   void whatIsNotGivenIsNotChecked() {
     Facts facts =
         ClampJobs.facts(
-            JOB.replace("    frame-height: 30 mm\n", "").replace("    attach: {per-edge: 2}\n", ""));
+            JOB.replace("    frame-height: 30 mm\n", "")
+                .replace("    attach: {per-edge: 2}\n", ""));
 
     assertThat(reasons(EndClampFit.class, facts))
         .containsExactly("the frame height of module M is not given");
@@ -141,6 +144,10 @@ class ClampFactsTest {
     assertThat(of(ListedPart.class, facts))
         .extracting(ListedPart::part)
         .containsExactlyInAnyOrder("SC", "EC");
+  }
+
+  private static Facts withDesignLoad(String load) {
+    return facts("attach: {per-edge: 2}", "attach: {per-edge: 2}\n    design-load: " + load);
   }
 
   private static Facts facts(String written, String instead) {

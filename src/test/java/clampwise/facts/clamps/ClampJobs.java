@@ -16,7 +16,6 @@ import java.util.List;
 /** Small jobs for tests of clamps; a row of modules whose first corner lies on a seam. */
 final class ClampJobs {
 
-
   private ClampJobs() {}
 
   /** A row of modules in landscape; all lengths in millimetres. */
@@ -56,7 +55,7 @@ final class ClampJobs {
     }
 
     RowPhase phase() {
-      return of(RowPhase.class, facts()).get(0);
+      return ClampJobs.of(RowPhase.class, facts()).get(0);
     }
   }
 
