@@ -20,7 +20,7 @@ if errorlevel 1 (
 )
 echo clampwise: first run, building; this takes a minute or two 1>&2
 pushd "%HOME_DIR%"
-call mvn -q -DskipTests package 1>&2
+call mvn -q -Pquick -Dmaven.test.skip=true package 1>&2
 if errorlevel 1 (
   popd
   echo clampwise: the build failed; see above 1>&2
