@@ -30,6 +30,6 @@ popd
 
 :run
 "%JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%BUILD%\clampwise.jsa" -Xlog:disable ^
-  -XX:+UseSerialGC -XX:TieredStopAtLevel=1 %CLAMPWISE_JAVA_OPTS% ^
+  -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData %CLAMPWISE_JAVA_OPTS% ^
   -cp "%BUILD%\clampwise.jar" clampwise.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -3,6 +3,7 @@ package clampwise.cli;
 import clampwise.rulebook.RulePage;
 import clampwise.source.Nearest;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -44,6 +45,13 @@ final class Clampwise {
   }
 
   private int dispatch(String... arguments) {
+    Optional<ReviewOptions> plain = PlainReview.of(arguments);
+    return plain.isPresent()
+        ? new ReviewCommand(console, desk.get()).run(plain.get())
+        : parsed(arguments);
+  }
+
+  private int parsed(String... arguments) {
     ParseResult root = Arguments.parse(arguments);
     ParseResult command = root.hasSubcommand() ? root.subcommand() : root;
     if (command.isUsageHelpRequested()) {

@@ -31,16 +31,16 @@ import java.util.concurrent.CompletableFuture;
  * reviewed as far as it could be read; {@link Review#problems()} says what could not.
  */
 public final class Reviewer {
-  private final Catalogue catalogue;
-  private final Limits limits;
+  private final CompletableFuture<Catalogue> catalogue;
+  private final CompletableFuture<Limits> limits;
   private final CompletableFuture<Rulebook> rulebook;
 
   /** A reviewer with the rules, limits and parts that ship with the program. */
   public Reviewer() {
-    // Loading the rules takes as long as reading a job, so both are done at the same time.
+    // Each takes as long as reading a job, so all are done at the same time.
+    this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read);
     this.rulebook = CompletableFuture.supplyAsync(Rulebook::builtIn);
-    this.catalogue = CatalogueReader.read();
-    this.limits = LimitsReader.read();
+    this.limits = CompletableFuture.supplyAsync(LimitsReader::read);
   }
 
   /**
@@ -72,8 +72,8 @@ public final class Reviewer {
   }
 
   private Review judge(String name, Job job, Problems problems) {
-    References.check(job, catalogue, problems);
-    Facts facts = Derivation.of(job, catalogue, limits, problems);
+    References.check(job, catalogue.join(), problems);
+    Facts facts = Derivation.of(job, catalogue.join(), limits.join(), problems);
     Judgement judgement = rulebook.join().judge(facts);
     return new Review(
         name,

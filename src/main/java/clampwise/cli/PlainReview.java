@@ -1,0 +1,28 @@
+package clampwise.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Recognises {@code review} without options, the command people run most, so that it need not wait
+ * for the parser of all commands: loading that takes longer than starting Java.
+ */
+final class PlainReview {
+
+  private PlainReview() {}
+
+  /** What was asked for; empty when anything else than jobs was given. */
+  static Optional<ReviewOptions> of(String... arguments) {
+    if (arguments.length < 2 || !arguments[0].equals("review")) {
+      return Optional.empty();
+    }
+    List<String> jobs = List.of(arguments).subList(1, arguments.length);
+    boolean plain = Arrays.stream(arguments).skip(1).allMatch(PlainReview::isJob);
+    return plain ? Optional.of(ReviewOptions.of(jobs)) : Optional.empty();
+  }
+
+  private static boolean isJob(String word) {
+    return word.equals("-") || !word.startsWith("-");
+  }
+}
