@@ -36,7 +36,7 @@ class LayersTest {
           .layer("rulebook")
           .definedBy("clampwise.rulebook..")
           .layer("facts")
-          .definedBy("clampwise.facts..", "clampwise.finding..")
+          .definedBy("clampwise.facts..", "clampwise.finding..", "clampwise.calculation..")
           .layer("job")
           .definedBy("clampwise.job..", "clampwise.catalogue..")
           .layer("ground")

@@ -8,6 +8,8 @@ public enum Dimension {
   MASS,
   FORCE,
   PRESSURE,
+  LINE_LOAD,
+  UNIT_WEIGHT,
   SPEED,
   TEMPERATURE,
   TORQUE,

@@ -56,6 +56,8 @@ final class Faults {
       case MASS -> "a mass";
       case FORCE -> "a force";
       case PRESSURE -> "a pressure";
+      case LINE_LOAD -> "a load per length";
+      case UNIT_WEIGHT -> "a weight per volume";
       case SPEED -> "a speed";
       case TEMPERATURE -> "a temperature";
       case TORQUE -> "a torque";
@@ -74,6 +76,8 @@ final class Faults {
       case MASS -> "21.5 kg or 47 lb";
       case FORCE -> "180 lbf or 1.2 kN";
       case PRESSURE -> "30 psf or 1.6 kPa";
+      case LINE_LOAD -> "40 plf or 600 N/m";
+      case UNIT_WEIGHT -> "17.9 pcf or 2 kN/m³";
       case SPEED -> "115 mph or 51 m/s";
       case TEMPERATURE -> "-22 °C or -8 °F";
       case TORQUE -> "12 N m or 100 lbf in";

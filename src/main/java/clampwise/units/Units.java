@@ -5,12 +5,14 @@ import static clampwise.units.Dimension.AREA;
 import static clampwise.units.Dimension.CURRENT;
 import static clampwise.units.Dimension.FORCE;
 import static clampwise.units.Dimension.LENGTH;
+import static clampwise.units.Dimension.LINE_LOAD;
 import static clampwise.units.Dimension.MASS;
 import static clampwise.units.Dimension.NUMBER;
 import static clampwise.units.Dimension.PRESSURE;
 import static clampwise.units.Dimension.SPEED;
 import static clampwise.units.Dimension.TEMPERATURE;
 import static clampwise.units.Dimension.TORQUE;
+import static clampwise.units.Dimension.UNIT_WEIGHT;
 import static clampwise.units.Dimension.VOLTAGE;
 import static clampwise.units.Dimension.WIRE_SIZE;
 
@@ -43,7 +45,22 @@ public final class Units {
   public static final Unit NEWTON = Unit.of("N", FORCE, 1);
   public static final Unit POUND_FORCE = Unit.of("lbf", FORCE, POUND_FORCE_N);
   public static final Unit SQUARE_METRE = Unit.of("m²", AREA, 1);
+  public static final Unit SQUARE_FOOT = Unit.of("ft²", AREA, FOOT_M * FOOT_M);
   public static final Unit KILOGRAM = Unit.of("kg", MASS, 1);
+  public static final Unit POUND = Unit.of("lb", MASS, POUND_KG);
+  public static final Unit NEWTON_PER_METRE = Unit.of("N/m", LINE_LOAD, 1);
+  public static final Unit PLF = Unit.of("plf", LINE_LOAD, POUND_FORCE_N / FOOT_M);
+  public static final Unit NEWTON_PER_CUBIC_METRE = Unit.of("N/m³", UNIT_WEIGHT, 1);
+  public static final Unit PCF = Unit.of("pcf", UNIT_WEIGHT, PSF_PA / FOOT_M);
+  public static final Unit NEWTON_METRE = Unit.of("N m", TORQUE, 1);
+  public static final Unit FOOT_POUND = Unit.of("lbf ft", TORQUE, POUND_FORCE_N * FOOT_M);
+  public static final Unit METRE_PER_SECOND = Unit.of("m/s", SPEED, 1);
+  public static final Unit MPH = Unit.of("mph", SPEED, 0.44704);
+  public static final Unit CELSIUS = Unit.of("°C", TEMPERATURE, 1);
+  public static final Unit FAHRENHEIT = new Unit("°F", TEMPERATURE, 5.0 / 9, -160.0 / 9);
+  public static final Unit VOLT = Unit.of("V", VOLTAGE, 1);
+  public static final Unit AMPERE = Unit.of("A", CURRENT, 1);
+  public static final Unit SQUARE_MILLIMETRE = Unit.of("mm²", WIRE_SIZE, 1e-6);
 
   /** Slope in percent of the run; its values are tangents, so its factor is not used. */
   static final Unit PERCENT_SLOPE = Unit.of("%", ANGLE, 1);
@@ -89,7 +106,7 @@ public final class Units {
     table.add(Unit.INCH, "inch", "inches", "ins", "\"", "''");
     table.add(Unit.FOOT, "foot", "feet", "'");
     table.add(SQUARE_METRE, "sqm");
-    table.add(Unit.of("ft²", AREA, FOOT_M * FOOT_M), "sqft", "sf");
+    table.add(SQUARE_FOOT, "sqft", "sf");
     table.add(DEGREE, "°", "degs", "degree", "degrees");
     table.add(Unit.of("rad", ANGLE, 1), "radians");
     table.add(PERCENT_SLOPE, "percent");
@@ -97,7 +114,7 @@ public final class Units {
 
   private static void loads(Table table) {
     table.add(KILOGRAM, "kgs");
-    table.add(Unit.of("lb", MASS, POUND_KG), "lbs", "pound", "pounds", "lbm");
+    table.add(POUND, "lbs", "pound", "pounds", "lbm");
     table.add(NEWTON, "newton", "newtons");
     table.add(Unit.of("kN", FORCE, 1000));
     table.add(POUND_FORCE, "lb", "lbs", "pound", "pounds");
@@ -105,27 +122,33 @@ public final class Units {
     table.add(PASCAL, "n/m2", "pascal", "pascals");
     table.add(Unit.of("kPa", PRESSURE, 1000), "kn/m2");
     table.add(PSF, "lb/ft2", "lbf/ft2", "lbs/ft2", "lb/sqft", "lbs/sqft");
+    table.add(NEWTON_PER_METRE);
+    table.add(Unit.of("kN/m", LINE_LOAD, 1000));
+    table.add(PLF, "lb/ft", "lbf/ft", "lbs/ft");
+    table.add(NEWTON_PER_CUBIC_METRE, "n/m3");
+    table.add(Unit.of("kN/m³", UNIT_WEIGHT, 1000), "kn/m3");
+    table.add(PCF, "lb/ft3", "lbf/ft3", "lbs/ft3");
     table.add(Unit.of("psi", PRESSURE, PSF_PA * 144), "lb/in2", "lbf/in2");
   }
 
   private static void others(Table table) {
-    table.add(Unit.of("m/s", SPEED, 1));
-    table.add(Unit.of("mph", SPEED, 0.44704), "mi/h");
+    table.add(METRE_PER_SECOND);
+    table.add(MPH, "mi/h");
     table.add(Unit.of("km/h", SPEED, 1 / 3.6), "kmh", "kph");
-    table.add(Unit.of("°C", TEMPERATURE, 1), "c", "degc", "celsius");
-    table.add(new Unit("°F", TEMPERATURE, 5.0 / 9, -160.0 / 9), "f", "degf", "fahrenheit");
-    table.add(Unit.of("N m", TORQUE, 1));
+    table.add(CELSIUS, "c", "degc", "celsius");
+    table.add(FAHRENHEIT, "f", "degf", "fahrenheit");
+    table.add(NEWTON_METRE);
     double inchPoundNm = POUND_FORCE_N * INCH_M;
     table.add(Unit.of("lbf in", TORQUE, inchPoundNm), "lbin", "inlb", "inlbf", "inlbs");
-    table.add(Unit.of("lbf ft", TORQUE, inchPoundNm * 12), "lbft", "ftlb", "ftlbf", "ftlbs");
+    table.add(FOOT_POUND, "lbft", "ftlb", "ftlbf", "ftlbs");
     table.add(PERCENT, "percent", "pct");
   }
 
   private static void electrical(Table table) {
-    table.add(Unit.of("V", VOLTAGE, 1), "volt", "volts", "vdc");
+    table.add(VOLT, "volt", "volts", "vdc");
     table.add(Unit.of("kV", VOLTAGE, 1000));
-    table.add(Unit.of("A", CURRENT, 1), "amp", "amps", "ampere", "amperes");
-    table.add(Unit.of("mm²", WIRE_SIZE, 1e-6), "sqmm");
+    table.add(AMPERE, "amp", "amps", "ampere", "amperes");
+    table.add(SQUARE_MILLIMETRE, "sqmm");
     // A circular mil is a circle of 0.001 in diameter.
     table.add(Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2)), "mcm");
     table.add(AWG, "gauge", "#");

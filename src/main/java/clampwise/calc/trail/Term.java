@@ -1,0 +1,19 @@
+package clampwise.calc.trail;
+
+import clampwise.units.Dimension;
+
+/**
+ * A number with its name, as it stands in a line of shown work.
+ *
+ * @param symbol symbol in the formula: letters, digits and underscores, such as {@code q_h}
+ * @param meaning what it is, in a few words
+ * @param si value [SI]
+ * @param dimension what it measures
+ */
+public record Term(String symbol, String meaning, double si, Dimension dimension) {
+
+  /** A number without a unit. */
+  public static Term number(String symbol, String meaning, double value) {
+    return new Term(symbol, meaning, value, Dimension.NUMBER);
+  }
+}

@@ -1,0 +1,20 @@
+package clampwise.calculation;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every public calculation. */
+public final class Calculations {
+
+  private Calculations() {}
+
+  /** All calculations, in the order in which they are listed. */
+  public static List<Calculation> all() {
+    return List.of();
+  }
+
+  /** The calculation of a name. */
+  public static Optional<Calculation> find(String name) {
+    return all().stream().filter(calculation -> calculation.name().equals(name)).findFirst();
+  }
+}
