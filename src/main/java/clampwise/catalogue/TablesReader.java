@@ -19,7 +19,7 @@ import java.util.Optional;
 /**
  * Reads tables of codes that ship with the program. Each table states its source and its columns; a
  * column is a word such as {@code zone: word} or a quantity such as {@code area: ft²}, whose unit
- * holds for the whole column; {@code -} is an empty cell.
+ * holds for the whole column; {@code ~} is an empty cell.
  */
 public final class TablesReader {
 
@@ -65,7 +65,7 @@ public final class TablesReader {
       String cell = ((Node.Scalar) written.items().get(i)).text();
       if (column.unit.isEmpty()) {
         words.put(column.name, cell);
-      } else if (!cell.equals("-")) {
+      } else if (!cell.equals("~")) {
         numbers.put(column.name, column.unit.get().si(key, cell));
       }
     }

@@ -18,7 +18,7 @@ class TablesReaderTest {
         validity: all heights
         columns: {exposure: word, alpha: number, height: ft, pressure: psf}
         rows:
-          - [B, 7.0, 1200, -]
+          - [B, 7.0, 1200, ~]
           - [C, 9.5, 900, 16]
       """;
 
@@ -44,7 +44,7 @@ class TablesReaderTest {
 
   @Test
   void aRowWithAMissingCellIsRefused() {
-    String text = TEXT.replace("[B, 7.0, 1200, -]", "[B, 7.0]");
+    String text = TEXT.replace("[B, 7.0, 1200, ~]", "[B, 7.0]");
     assertThatThrownBy(() -> TablesReader.read("t.yaml", text)).hasMessageContaining("terrain");
   }
 }

@@ -126,6 +126,10 @@ class UnitFactorsTest {
     units.put("V", VOLT);
     units.put("kV", MetricPrefix.KILO(VOLT));
     units.put("A", AMPERE);
+    units.put("N/m", NEWTON.divide(METRE));
+    units.put("kN/m", MetricPrefix.KILO(NEWTON).divide(METRE));
+    units.put("N/m³", NEWTON.divide(METRE.pow(3)));
+    units.put("kN/m³", MetricPrefix.KILO(NEWTON).divide(METRE.pow(3)));
   }
 
   private static void customary(Map<String, Unit<?>> units) {
@@ -137,6 +141,8 @@ class UnitFactorsTest {
     units.put("kip", POUND_FORCE.multiply(1000));
     units.put("psf", POUND_FORCE.divide(FOOT.pow(2)));
     units.put("psi", POUND_FORCE.divide(INCH.pow(2)));
+    units.put("plf", POUND_FORCE.divide(FOOT));
+    units.put("pcf", POUND_FORCE.divide(FOOT.pow(3)));
     units.put("mph", MILE_PER_HOUR);
     units.put("°F", FAHRENHEIT);
     units.put("lbf in", POUND_FORCE.multiply(INCH));
