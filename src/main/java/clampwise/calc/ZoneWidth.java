@@ -78,7 +78,7 @@ public final class ZoneWidth {
    * @param roof the building [m, rad]
    * @return a [m]
    */
-  static double aM(Roof roof) {
+  public static double aM(Roof roof) {
     double leastM = roof.leastPlanM();
     double usualM = Math.min(0.1 * leastM, 0.4 * roof.heightM());
     double aM = Math.max(usualM, Math.max(0.04 * leastM, LEAST_A_M));

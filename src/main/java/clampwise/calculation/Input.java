@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param name its key, in trade words, such as {@code wind-speed}
  * @param meaning what it is, in a few words
  * @param kind a quantity, several quantities or one of some words
- * @param unset text that stands when it is left out; none if it must be given
+ * @param unset text that stands when it is left out; none if it must be given,
+ *     an empty text if nothing stands in for it
  */
 public record Input(String name, String meaning, Kind kind, Optional<String> unset) {
 
@@ -29,6 +30,11 @@ public record Input(String name, String meaning, Kind kind, Optional<String> uns
   /** The same input with a text that stands when it is left out. */
   public Input unless(String text) {
     return new Input(name, meaning, kind, Optional.of(text));
+  }
+
+  /** The same input, which may be left out without anything standing in for it. */
+  public Input orNothing() {
+    return unless("");
   }
 
   /** A quantity that must be given. */

@@ -16,4 +16,24 @@ public record Term(String symbol, String meaning, double si, Dimension dimension
   public static Term number(String symbol, String meaning, double value) {
     return new Term(symbol, meaning, value, Dimension.NUMBER);
   }
+
+  /** A length [m]. */
+  public static Term length(String symbol, String meaning, double lengthM) {
+    return new Term(symbol, meaning, lengthM, Dimension.LENGTH);
+  }
+
+  /** An area [m²]. */
+  public static Term area(String symbol, String meaning, double areaM2) {
+    return new Term(symbol, meaning, areaM2, Dimension.AREA);
+  }
+
+  /** An angle [rad]. */
+  public static Term angle(String symbol, String meaning, double angleRad) {
+    return new Term(symbol, meaning, angleRad, Dimension.ANGLE);
+  }
+
+  /** A pressure [Pa]. */
+  public static Term pressure(String symbol, String meaning, double pressurePa) {
+    return new Term(symbol, meaning, pressurePa, Dimension.PRESSURE);
+  }
 }
