@@ -22,10 +22,12 @@ final class CsvValues {
   private static final String POINTS = "points";
 
   private final SourceFiles files;
+  private final Lost lost;
   private final Problems problems;
 
-  CsvValues(SourceFiles files, Problems problems) {
+  CsvValues(SourceFiles files, Lost lost, Problems problems) {
     this.files = files;
+    this.lost = lost;
     this.problems = problems;
   }
 
@@ -89,9 +91,13 @@ final class CsvValues {
       problems.add(Problem.of(name.get().at(), found, "one of the two"));
       return mapping;
     }
-    return table(name.get(), needed)
-        .map(table -> mapping.with(listKey, new Node.Sequence(rows.of(table), table.at())))
-        .orElse(mapping);
+    int before = problems.count();
+    Optional<Node.Sequence> list =
+        table(name.get(), needed).map(table -> new Node.Sequence(rows.of(table), table.at()));
+    if (problems.count() > before) {
+      lost.add(name.get());
+    }
+    return list.map(items -> mapping.with(listKey, items)).orElse(mapping);
   }
 
   private Optional<CsvColumns> table(Node.Scalar name, Set<String> needed) {

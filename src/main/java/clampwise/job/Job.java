@@ -20,4 +20,12 @@ public record Job(
     @Doc("Fields of modules, by name.") Named<Field> fields,
     @Doc("Bonding of the frames to ground.") Optional<Bonding> bonding,
     @Doc("What the drawings state, to be compared with what is computed.") Optional<Claims> claims,
-    @Doc("What was measured on the roof.") Optional<Survey> survey) {}
+    @Doc("What was measured on the roof.") Optional<Survey> survey,
+    Unreadable unreadable) {
+
+  Job without(Unreadable lost) {
+    return new Job(
+        job, revision, units, site, building, panels, planes, modules, parts, fields, bonding,
+        claims, survey, lost);
+  }
+}

@@ -90,8 +90,13 @@ public final class JobReader {
         root.mapping("fields")
             .map(fields -> root.with("fields", LikeFields.resolve(fields, reported, problems)))
             .orElse(root);
-    Node.Mapping whole = brokenAt.isEmpty() ? new CsvValues(files, problems).in(liked) : liked;
-    Reading reading = new Reading(problems, DeclaredUnits.of(root, problems), brokenAt, reported);
-    return Binding.bind(whole, Job.class, reading).filter(job -> ModuleGuard.holds(job, problems));
+    Lost lost = new Lost();
+    Node.Mapping whole =
+        brokenAt.isEmpty() ? new CsvValues(files, lost, problems).in(liked) : liked;
+    Reading reading =
+        new Reading(problems, DeclaredUnits.of(root, problems), brokenAt, reported, lost);
+    return Binding.bind(whole, Job.class, reading)
+        .filter(job -> ModuleGuard.holds(job, problems))
+        .map(job -> job.without(lost.in(whole)));
   }
 }

@@ -10,10 +10,18 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a list; items that cannot be read are reported and left out. */
+/**
+ * Reads a list. A list with an item that cannot be read is not read at all, for it would mean
+ * something else without it; only items that name modules or parts are kept, so that their names
+ * are checked too.
+ */
 final class ListDeserializer extends JsonDeserializer<List<?>> {
+
+  private static final Set<Class<?>> KEPT =
+      Set.of(Attach.Point.class, Bonding.Jumper.class, Bonding.Lug.class, Field.Column.class);
 
   private final JavaType item;
 
@@ -32,12 +40,19 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
     }
     JsonDeserializer<Object> items = context.findContextualValueDeserializer(item, null);
     List<Object> values = new ArrayList<>();
+    boolean complete = true;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
+      Node itemNode = ((NodeParser) parser).node();
       Object value = items.deserialize(parser, context);
-      if (value != null) {
+      if (value == null) {
+        complete = false;
+        Reading.of(context).lost().add(itemNode);
+      } else {
         values.add(value);
       }
     }
-    return Collections.unmodifiableList(values);
+    return complete || KEPT.contains(item.getRawClass())
+        ? Collections.unmodifiableList(values)
+        : null;
   }
 }

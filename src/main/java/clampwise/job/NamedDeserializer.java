@@ -37,8 +37,10 @@ final class NamedDeserializer extends JsonDeserializer<Named<?>> {
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       Node.Scalar name = nodes.keyNode();
       parser.nextToken();
+      Node node = nodes.node();
       Object value = items.deserialize(parser, context);
       if (value == null) {
+        Reading.of(context).lost().add(node);
         unreadable.add(name.text());
       } else {
         values.put(name.text(), new Named.Item<>(new Text(name.text(), name.at()), value));

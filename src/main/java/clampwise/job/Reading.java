@@ -20,12 +20,14 @@ import java.util.Set;
  * @param defaults units of numbers written without one
  * @param brokenAt where the text stopped being readable
  * @param reported nodes that are dropped because a problem already says why
+ * @param lost collects what could not be read
  */
 record Reading(
     Problems problems,
     Map<Dimension, Unit> defaults,
     Optional<Position> brokenAt,
-    Set<Node> reported) {
+    Set<Node> reported,
+    Lost lost) {
 
   static Reading of(DeserializationContext context) {
     return (Reading) context.getAttribute(Reading.class);
@@ -33,7 +35,7 @@ record Reading(
 
   /** For values without declared units, read to their end. */
   static Reading plain(Problems problems) {
-    return new Reading(problems, Map.of(), Optional.empty(), Set.of());
+    return new Reading(problems, Map.of(), Optional.empty(), Set.of(), new Lost());
   }
 
   void problem(Span at, String found, String expected) {

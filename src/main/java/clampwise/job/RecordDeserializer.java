@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.source.Nearest;
 import clampwise.source.Node;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
@@ -43,19 +44,29 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
     if (!parser.isExpectedStartObjectToken() || reading.reported().contains(node)) {
       return refuse(parser, node, reading);
     }
-    @Nullable Object[] values = new Object[shape.slots().size()];
+    @Nullable Object[] values = new Object[constructor.getParameterCount()];
     boolean[] written = new boolean[values.length];
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       Shape.Slot slot = slot(nodes, reading);
-      if (parser.nextToken() == JsonToken.VALUE_NULL || slot == null) {
-        parser.skipChildren();
+      String key = nodes.keyNode().text();
+      boolean empty = parser.nextToken() == JsonToken.VALUE_NULL;
+      if (empty || slot == null) {
+        skip(nodes, key, reading);
         continue;
       }
       written[slot.index()] = true;
-      values[slot.index()] = value(slot, parser, context);
+      values[slot.index()] = value(slot, nodes, context);
     }
     reportMissing(node, written, reading);
     return build(values);
+  }
+
+  /** Passes over a value; that of an unknown key may be what the key meant asks for. */
+  private void skip(NodeParser nodes, String key, Reading reading) throws IOException {
+    if (!shape.byKey().containsKey(key)) {
+      reading.lost().addMisspelt(nodes.node(), Nearest.to(key, shape.byKey().keySet()));
+    }
+    nodes.skipChildren();
   }
 
   private @Nullable Object refuse(JsonParser parser, Node node, Reading reading)
@@ -88,9 +99,14 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
   }
 
   private static @Nullable Object value(
-      Shape.Slot slot, JsonParser parser, DeserializationContext context) throws IOException {
+      Shape.Slot slot, NodeParser nodes, DeserializationContext context) throws IOException {
+    Node node = nodes.node();
     JavaType type = context.getTypeFactory().constructType(slot.value());
-    return context.findContextualValueDeserializer(type, null).deserialize(parser, context);
+    Object value = context.findContextualValueDeserializer(type, null).deserialize(nodes, context);
+    if (value == null) {
+      Reading.of(context).lost().add(node);
+    }
+    return value;
   }
 
   private void reportMissing(Node node, boolean[] written, Reading reading) {
@@ -110,6 +126,9 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
         return null;
       }
       values[slot.index()] = filled;
+    }
+    for (int i = 0; i < values.length; i++) {
+      values[i] = values[i] == null ? Unreadable.NOTHING : values[i];
     }
     try {
       return constructor.newInstance(values);

@@ -43,8 +43,10 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
     Map<String, Slot> byKey = new LinkedHashMap<>();
     RecordComponent[] components = type.getRecordComponents();
     for (int i = 0; i < components.length; i++) {
-      Slot slot = slot(i, components[i]);
-      byKey.put(slot.key(), slot);
+      if (components[i].getType() != Unreadable.class) {
+        Slot slot = slot(i, components[i]);
+        byKey.put(slot.key(), slot);
+      }
     }
     return new Shape(type, List.copyOf(byKey.values()), byKey);
   }
@@ -68,9 +70,10 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
   }
 
   Constructor<?> constructor() throws NoSuchMethodException {
-    Class<?>[] types = new Class<?>[slots.size()];
-    for (Slot slot : slots) {
-      types[slot.index()] = slot.component().getType();
+    RecordComponent[] components = type.getRecordComponents();
+    Class<?>[] types = new Class<?>[components.length];
+    for (int i = 0; i < types.length; i++) {
+      types[i] = components[i].getType();
     }
     return type.getDeclaredConstructor(types);
   }

@@ -21,6 +21,11 @@ public final class Problems {
     return found.isEmpty();
   }
 
+  /** How many were recorded so far. */
+  public int count() {
+    return found.size();
+  }
+
   /** All problems in file order, without repeats. */
   public List<Problem> sorted() {
     return found.stream().distinct().sorted().toList();

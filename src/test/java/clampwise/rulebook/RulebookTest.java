@@ -20,6 +20,7 @@ import clampwise.job.Job;
 import clampwise.job.Named;
 import clampwise.job.Parts;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.rulebook.build.RuleErrors;
 import clampwise.source.Span;
 import clampwise.units.Unit;
@@ -28,6 +29,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -249,7 +251,8 @@ class RulebookTest {
             Named.none(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Unreadable.NOTHING);
     Parts parts =
         new Parts(
             Named.none(),
@@ -259,6 +262,6 @@ class RulebookTest {
             Named.none(),
             Named.none(),
             Named.none());
-    return new Layout(job, new Catalogue(parts, Named.none()), List.of());
+    return new Layout(job, new Catalogue(parts, Named.none()), List.of(), Set.of());
   }
 }

@@ -8,6 +8,7 @@ import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.finding.Subject;
 import clampwise.job.Bonding;
+import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,11 +28,13 @@ final class GroundPaths {
   private final Frames frames;
   private final List<Island> islands;
   private final Healing healing;
+  private final Unread unread;
   private final Set<String> groundedFields;
   private final Map<String, List<Island>> byField = new HashMap<>();
 
-  private GroundPaths(BondGraph graph, Bonding bonding, Answers answers) {
+  private GroundPaths(BondGraph graph, Bonding bonding, Unread unread, Answers answers) {
     this.answers = answers;
+    this.unread = unread;
     this.places = new BondingPlaces(bonding);
     this.frames = graph.frames();
     this.islands = graph.islands();
@@ -55,10 +58,23 @@ final class GroundPaths {
       Unsaid.tell(FieldGround.class, layout, answers);
       return;
     }
+    Optional<String> unreadable = Unread.all(layout);
+    if (unreadable.isPresent()) {
+      missing(layout, unreadable.get(), answers);
+      return;
+    }
+    Unread unread = Unread.of(layout, bonding.get());
     GroundPaths paths =
-        new GroundPaths(BondGraph.of(layout, bonding.get()), bonding.get(), answers);
+        new GroundPaths(BondGraph.of(layout, bonding.get()), bonding.get(), unread, answers);
     paths.islands.stream().filter(paths::isJudged).forEach(paths::judge);
     layout.fields().stream().filter(paths::isJudged).forEach(paths::judge);
+  }
+
+  private static void missing(Layout layout, String reason, Answers answers) {
+    Subject bonding = Subject.of("bonding");
+    Span at = layout.job().job().at();
+    answers.missing(GroundPath.class, bonding, reason, at);
+    answers.missing(FieldGround.class, bonding, reason, at);
   }
 
   /** Islands of fields that are not grounded at all are judged with the field. */
@@ -69,7 +85,10 @@ final class GroundPaths {
   private void judge(Island island) {
     FieldLayout field = frames.field(island.first().field()).orElseThrow();
     Subject subject = Subjects.module(island.first()).part("frames bonded to it");
-    if (island.isGrounded() && !island.isSure()) {
+    Optional<String> beyond = unread.beyond(island);
+    if (beyond.isPresent()) {
+      answers.missing(GroundPath.class, subject, beyond.get(), places.jumpers(field));
+    } else if (island.isGrounded() && !island.isSure()) {
       answers.missing(GroundPath.class, subject, reason(island), places.jumpers(field));
     } else {
       answers.add(
@@ -104,7 +123,11 @@ final class GroundPaths {
     int grounded =
         (int) field.modules().stream().map(PlacedModule::name).filter(sure::contains).count();
     Subject subject = Subjects.field(field.name()).part("ground");
-    if (grounded == 0 && groundedFields.contains(field.name())) {
+    Optional<String> beyond =
+        own.stream().flatMap(island -> unread.beyond(island).stream()).findFirst();
+    if (grounded == 0 && beyond.isPresent()) {
+      answers.missing(FieldGround.class, subject, beyond.get(), places.lugs(field));
+    } else if (grounded == 0 && groundedFields.contains(field.name())) {
       String reason =
           own.stream()
               .filter(Island::isGrounded)

@@ -14,7 +14,9 @@ final class Unsaid {
     answers.missing(
         question,
         Subject.of("bonding"),
-        "the job says nothing about bonding",
+        layout.job().unreadable().holds("bonding")
+            ? "the bonding could not be read"
+            : "the job says nothing about bonding",
         layout.job().job().at());
   }
 }

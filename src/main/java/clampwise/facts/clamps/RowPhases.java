@@ -38,7 +38,7 @@ final class RowPhases {
       asked.missing(
           RowPhase.class,
           asked.subject(),
-          "where the seams of plane " + asked.plane().name() + " lie is not given",
+          asked.plane().reading().seamsUnknown(),
           asked.field().field().plane().at());
     }
   }

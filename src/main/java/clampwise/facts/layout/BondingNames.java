@@ -41,13 +41,9 @@ public final class BondingNames {
     return Stream.concat(jumpers, bonding.lugs().stream().map(Lug::on)).toList();
   }
 
-  /** Modules of a field that could not be laid out have been reported with that field. */
+  /** What a field that is not laid out as written lacks has been reported with that field. */
   private static boolean isReadable(Layout layout, Text name) {
-    Set<String> laidOut =
-        layout.fields().stream().map(FieldLayout::name).collect(Collectors.toSet());
-    return layout.job().fields().names().stream()
-        .filter(field -> !laidOut.contains(field))
-        .noneMatch(field -> name.value().startsWith(field + "."));
+    return layout.incomplete().stream().noneMatch(field -> name.value().startsWith(field + "."));
   }
 
   private static Problem unknown(Text name, Set<String> placed) {

@@ -1,9 +1,11 @@
 package clampwise.facts.layout;
 
+import clampwise.job.Attach;
 import clampwise.job.Field;
 import clampwise.job.ModuleClamp;
 import clampwise.job.ModuleType;
 import clampwise.job.Named;
+import clampwise.job.Unreadable;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.List;
@@ -12,16 +14,28 @@ import java.util.Optional;
 /** Lays out one field on its plane: modules, lines, attachments. */
 final class FieldBuilder {
 
+  /** Keys that place the modules of a field. */
+  private static final List<String> PLACING =
+      List.of("block", "columns", "gap", "column-gap", "row-gap", "other-modules");
+
+  private final Unreadable unreadable;
   private final PartFinder parts;
   private final Problems problems;
 
-  FieldBuilder(PartFinder parts, Problems problems) {
+  FieldBuilder(Unreadable unreadable, PartFinder parts, Problems problems) {
+    this.unreadable = unreadable;
     this.parts = parts;
     this.problems = problems;
   }
 
-  /** The field in place, or nothing if its module type or a gap it needs is not known. */
+  /**
+   * The field in place, or nothing if its module type or a gap it needs is not known or what places
+   * its modules could not be read.
+   */
   Optional<FieldLayout> build(Named.Item<Field> field, Ground ground) {
+    if (PLACING.stream().anyMatch(key -> isLost(field, key)) || isMidClampLost(field.value())) {
+      return Optional.empty();
+    }
     Optional<ModuleType> type = parts.module(field.value().module());
     Optional<Gaps> gaps = gaps(field);
     if (type.isEmpty() || gaps.isEmpty()) {
@@ -29,6 +43,19 @@ final class FieldBuilder {
     }
     List<PlacedModule> modules = modules(field, type.get(), gaps.get());
     return Optional.of(layout(field, type.get(), gaps.get(), modules, ground));
+  }
+
+  private boolean isLost(Named.Item<Field> field, String key) {
+    return unreadable.touches("fields", field.name().value(), key);
+  }
+
+  /** A mid clamp sets the gap where none is given. */
+  private boolean isMidClampLost(Field field) {
+    return field.gap().isEmpty()
+        && field
+            .midClamp()
+            .filter(name -> unreadable.touches("parts", "mid-clamps", name.value(), "gap"))
+            .isPresent();
   }
 
   private List<PlacedModule> modules(Named.Item<Field> field, ModuleType type, Gaps gaps) {
@@ -45,7 +72,10 @@ final class FieldBuilder {
       Ground ground) {
     Field field = item.value();
     LineMap lines = LineMap.of(modules, gaps.rowM());
-    Scheduled scheduled = new Schedule(item, lines, ground, problems).read();
+    Scheduled scheduled =
+        unscheduled(item)
+            .map(Scheduled::unknown)
+            .orElseGet(() -> new Schedule(item, lines, ground, problems).read());
     List<Attachment> attachments =
         new AttachmentBuilder(field, lines, ground).build(scheduled.planned());
     return new FieldLayout(
@@ -64,6 +94,18 @@ final class FieldBuilder {
         ModuleEdges.of(modules, attachments),
         scheduled.unknown(),
         item.name().at());
+  }
+
+  /** Why the attachments cannot be placed as meant, if something they need could not be read. */
+  private Optional<String> unscheduled(Named.Item<Field> item) {
+    Field field = item.value();
+    if (isLost(item, "attach")) {
+      return Optional.of("the attachment schedule of field " + item.name() + " could not be read");
+    }
+    boolean byZone = field.attach().flatMap(Attach::perEdge).isPresent();
+    return byZone && unreadable.touches("modules", field.module().value(), "clamp-zones")
+        ? Optional.of("the clamp zones of module " + field.module() + " could not be read")
+        : Optional.empty();
   }
 
   private Optional<Gaps> gaps(Named.Item<Field> field) {

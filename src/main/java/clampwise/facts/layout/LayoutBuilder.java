@@ -3,6 +3,9 @@ package clampwise.facts.layout;
 import clampwise.catalogue.Catalogue;
 import clampwise.job.Job;
 import clampwise.source.Problems;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Lays a job out in space. */
 public final class LayoutBuilder {
@@ -10,6 +13,10 @@ public final class LayoutBuilder {
   /** The layout of a job; what cannot be placed as written is added to the problems. */
   public Layout build(Job job, Catalogue catalogue, Problems problems) {
     PlaneBuilder builder = new PlaneBuilder(job, new PartFinder(job, catalogue), problems);
-    return new Layout(job, catalogue, job.planes().all().stream().map(builder::build).toList());
+    List<PlaneLayout> planes = job.planes().all().stream().map(builder::build).toList();
+    Set<String> incomplete = new TreeSet<>(job.fields().unreadable());
+    incomplete.addAll(job.fields().names());
+    incomplete.removeAll(builder.complete());
+    return new Layout(job, catalogue, planes, incomplete);
   }
 }

@@ -6,8 +6,10 @@ import clampwise.job.Named;
 import clampwise.job.Panel;
 import clampwise.job.Plane;
 import clampwise.source.Problems;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Lays out one roof plane with everything on it. */
 final class PlaneBuilder {
@@ -15,6 +17,7 @@ final class PlaneBuilder {
   private final Job job;
   private final PartFinder parts;
   private final Problems problems;
+  private final Set<String> complete = new HashSet<>();
 
   PlaneBuilder(Job job, PartFinder parts, Problems problems) {
     this.job = job;
@@ -22,12 +25,21 @@ final class PlaneBuilder {
     this.problems = problems;
   }
 
+  /** Names of the fields that were laid out as written. */
+  Set<String> complete() {
+    return complete;
+  }
+
   PlaneLayout build(Named.Item<Plane> item) {
     Plane plane = item.value();
     Optional<Panel> panel = job.panels().find(plane.panel().value());
-    Outline outline = new Outlines(problems).of(item);
+    PlaneReading reading =
+        new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value());
+    Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
     List<SeamLine> seams =
-        SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
+        reading.areSeamsLost()
+            ? List.of()
+            : SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
     WindZones zones = new ZoneMap(job, plane, outline).draw();
     Supports supports = new Supports(problems);
     return new PlaneLayout(
@@ -43,24 +55,32 @@ final class PlaneBuilder {
         zones.areas(),
         zones.unknown(),
         new Obstacles(problems).of(plane.obstructions()),
-        fields(item.name().value(), ground(item, seams, panel, zones)));
-  }
-
-  private static Ground ground(
-      Named.Item<Plane> item, List<SeamLine> seams, Optional<Panel> panel, WindZones zones) {
-    return new Ground(
-        item.name().value(),
-        SeamMap.of(seams, panel),
-        new ZoneLookup(zones.areas()),
-        zones.unknown());
+        fields(
+            item.name().value(),
+            new Ground(
+                SeamMap.of(seams, panel),
+                reading.seamsUnknown(),
+                new ZoneLookup(zones.areas()),
+                zones.unknown())),
+        reading);
   }
 
   private List<FieldLayout> fields(String plane, Ground ground) {
-    FieldBuilder builder = new FieldBuilder(parts, problems);
+    FieldBuilder builder = new FieldBuilder(job.unreadable(), parts, problems);
     return job.fields().all().stream()
         .filter(field -> isOn(plane, field))
-        .flatMap(field -> builder.build(field, ground).stream())
+        .flatMap(field -> build(builder, field, ground).stream())
         .toList();
+  }
+
+  private Optional<FieldLayout> build(
+      FieldBuilder builder, Named.Item<Field> field, Ground ground) {
+    int before = problems.count();
+    Optional<FieldLayout> built = builder.build(field, ground);
+    if (built.isPresent() && problems.count() == before) {
+      complete.add(field.name().value());
+    }
+    return built;
   }
 
   private static boolean isOn(String plane, Named.Item<Field> field) {

@@ -22,6 +22,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param zonesUnknown why the wind zones are not known, if they are not
  * @param obstacles obstructions with their keep-clear areas
  * @param fields fields on this plane
+ * @param reading why parts of it are not known, where they are not
  */
 public record PlaneLayout(
     String name,
@@ -36,4 +37,5 @@ public record PlaneLayout(
     List<ZoneArea> zones,
     Optional<String> zonesUnknown,
     List<Obstacle> obstacles,
-    List<FieldLayout> fields) {}
+    List<FieldLayout> fields,
+    PlaneReading reading) {}

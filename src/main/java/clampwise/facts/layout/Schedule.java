@@ -36,7 +36,7 @@ final class Schedule {
       return Scheduled.of(PointSchedule.read(field.name().value(), attach.get().points(), lines));
     }
     if (ground.seams().isEmpty()) {
-      return Scheduled.unknown("where the seams of plane " + ground.plane() + " lie is not given");
+      return Scheduled.unknown(ground.seamsUnknown());
     }
     return bySeams(attach.get());
   }

@@ -48,7 +48,7 @@ final class ArrayEdges implements Question {
   private static void ask(PlaneLayout plane, FieldLayout field, Limit heights, Answers answers) {
     Optional<TopHeight> height = TopHeight.of(field);
     if (plane.outline().isEmpty()) {
-      missing(field, "the size of plane " + plane.name() + " is not given", answers);
+      missing(field, plane.reading().outlineUnknown(), answers);
     } else if (height.isEmpty()) {
       missing(field, TopHeight.unknown(field), answers);
     } else {

@@ -5,13 +5,13 @@ import clampwise.facts.Answers;
 import clampwise.facts.Question;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.Attachment.Kind;
-import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Claims;
 import clampwise.job.Count;
 import clampwise.units.Unit;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import java.util.function.Predicate;
 
 /** Holds the counts the drawings state against what the layout holds. */
@@ -23,7 +23,10 @@ final class CountClaims implements Question {
   }
 
   private static void ask(Layout layout, Claims claims, Answers answers) {
-    claims.modules().ifPresent(count -> answers.add(fact("modules", count, modules(layout))));
+    Optional<String> unread = unread(layout);
+    claims
+        .modules()
+        .ifPresent(count -> answer("modules", count, unread, () -> modules(layout), answers));
     parts("attachments", claims.attachments(), each -> true, layout, answers);
     parts("mid clamps", claims.midClamps(), each -> each.kind() == Kind.MID, layout, answers);
     parts("end clamps", claims.endClamps(), each -> each.kind() == Kind.END, layout, answers);
@@ -35,14 +38,37 @@ final class CountClaims implements Question {
       Predicate<Attachment> counts,
       Layout layout,
       Answers answers) {
-    Optional<FieldLayout> undrawn =
-        layout.fields().stream().filter(field -> field.attachments().isEmpty()).findFirst();
-    if (claimed.isPresent() && undrawn.isPresent()) {
-      String reason = "field " + undrawn.get().name() + " has no attachments drawn";
-      answers.missing(CountClaim.class, subject(what), reason, claimed.get().at());
-    } else {
-      claimed.ifPresent(count -> answers.add(fact(what, count, count(layout, counts))));
+    Optional<String> unknown = unread(layout).or(() -> undrawn(layout));
+    claimed.ifPresent(count -> answer(what, count, unknown, () -> count(layout, counts), answers));
+  }
+
+  private static void answer(
+      String what, Count claimed, Optional<String> unknown, IntSupplier counted, Answers answers) {
+    unknown.ifPresentOrElse(
+        reason -> answers.missing(CountClaim.class, subject(what), reason, claimed.at()),
+        () -> answers.add(fact(what, claimed, counted.getAsInt())));
+  }
+
+  /** What is missing of the layout because of another mistake is no difference to the drawing. */
+  private static Optional<String> unread(Layout layout) {
+    if (layout.job().unreadable().holds("fields")) {
+      return Optional.of("the fields could not be read");
     }
+    return layout.incomplete().stream()
+        .findFirst()
+        .map(field -> "field " + field + " could not be read or laid out as written");
+  }
+
+  private static Optional<String> undrawn(Layout layout) {
+    return layout.fields().stream()
+        .flatMap(field -> field.attachmentsUnknown().stream())
+        .findFirst()
+        .or(
+            () ->
+                layout.fields().stream()
+                    .filter(field -> field.attachments().isEmpty())
+                    .map(field -> "field " + field.name() + " has no attachments drawn")
+                    .findFirst());
   }
 
   private static int modules(Layout layout) {

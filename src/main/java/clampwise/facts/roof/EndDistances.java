@@ -12,10 +12,10 @@ final class EndDistances extends RowQuestion {
   @Override
   void ask(AttachmentRow row, Limits limits, Answers answers) {
     if (row.plane().outline().isEmpty()) {
-      String reason = "the size of plane " + row.plane().name() + " is not given";
+      String reason = row.plane().reading().outlineUnknown();
       answers.missing(EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else if (row.plane().seams().isEmpty()) {
-      String reason = "where the seams of plane " + row.plane().name() + " lie is not given";
+      String reason = row.plane().reading().seamsUnknown();
       answers.missing(EndDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else {
       answers.add(fact(row, LeastFromEnd.of(row, limits)));

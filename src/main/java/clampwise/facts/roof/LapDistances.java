@@ -16,15 +16,18 @@ final class LapDistances extends RowQuestion {
 
   @Override
   void ask(AttachmentRow row, Limits limits, Answers answers) {
-    if (!row.plane().endLapsM().isEmpty()) {
+    if (!row.plane().endLapsM().isEmpty() && !row.plane().reading().areEndLapsLost()) {
       answers.add(fact(row, LeastFromEnd.of(row, limits)));
+    } else if (row.plane().reading().areEndLapsLost()) {
+      missing(row, row.plane().reading().endLapsUnknown(), answers);
     } else if (slopeM(row) > longestPanel(limits).si()) {
-      String reason =
-          "where the end laps of plane "
-              + row.plane().name()
-              + " lie is not given, and it is longer than one panel";
-      answers.missing(LapDistance.class, row.subject(), reason, row.plane().plane().panel().at());
+      String reason = row.plane().reading().endLapsUnknown();
+      missing(row, reason + ", and it is longer than one panel", answers);
     }
+  }
+
+  private static void missing(AttachmentRow row, String reason, Answers answers) {
+    answers.missing(LapDistance.class, row.subject(), reason, row.plane().plane().panel().at());
   }
 
   private static Limit longestPanel(Limits limits) {

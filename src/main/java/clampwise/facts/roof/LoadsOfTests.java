@@ -5,6 +5,7 @@ import clampwise.job.Tested;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Asks of each test that applies to the roof whether its loads can be used. */
 final class LoadsOfTests extends PartQuestion {
@@ -15,6 +16,10 @@ final class LoadsOfTests extends PartQuestion {
 
   @Override
   void ask(PartUse use, Asked asked) {
+    if (areLost(use, asked)) {
+      missing(use, asked, "not all tests of " + use.name() + " could be read", use.partAt());
+      return;
+    }
     if (use.part().tested().isEmpty()) {
       missing(use, asked, TestReasons.noTest(use), use.partAt());
     }
@@ -25,6 +30,17 @@ final class LoadsOfTests extends PartQuestion {
         asked.answers().add(fact(use, all.get(n), "test " + (n + 1)));
       }
     }
+  }
+
+  private static boolean areLost(PartUse use, Asked asked) {
+    return Stream.of("seam-clamps", "rib-brackets")
+        .anyMatch(
+            kind ->
+                asked
+                    .layout()
+                    .job()
+                    .unreadable()
+                    .touches("parts", kind, use.name().value(), "tested"));
   }
 
   private static boolean hasLoad(Tested row) {

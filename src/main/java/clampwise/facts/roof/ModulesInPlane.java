@@ -44,7 +44,7 @@ final class ModulesInPlane implements Question {
   }
 
   private static void missing(PlaneLayout plane, FieldLayout field, Answers answers) {
-    String reason = "the size of plane " + plane.name() + " is not given";
+    String reason = plane.reading().outlineUnknown();
     Span at = plane.plane().panel().at();
     answers.missing(ModuleInPlane.class, RoofSubjects.field(field), reason, at);
     answers.missing(ModuleOnOnePlane.class, RoofSubjects.field(field), reason, at);

@@ -12,6 +12,7 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
 import clampwise.job.Quantity.Length;
+import clampwise.source.Span;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -31,7 +32,20 @@ final class ObstacleQuestion implements Question {
     for (PlaneLayout plane : layout.planes()) {
       ModuleIndex index = ModuleIndex.of(plane);
       plane.obstacles().forEach(obstacle -> ask(plane, obstacle, near(index, obstacle), answers));
+      plane
+          .plane()
+          .obstructions()
+          .unreadable()
+          .forEach(name -> unreadable(plane, name, layout, answers));
     }
+  }
+
+  private static void unreadable(PlaneLayout plane, String name, Layout layout, Answers answers) {
+    Subject subject = RoofSubjects.plane(plane).part(name);
+    String reason = "obstruction " + name + " could not be read";
+    Span at = layout.job().planes().items().get(plane.name()).name().at();
+    answers.missing(ObstacleCover.class, subject, reason, at);
+    answers.missing(ObstacleClearance.class, subject, reason, at);
   }
 
   private static List<PlacedModule> near(ModuleIndex index, Obstacle obstacle) {

@@ -33,7 +33,7 @@ final class SeamOffsets implements Question {
   }
 
   private static void missing(PlaneLayout plane, FieldLayout field, Answers answers) {
-    String reason = "where the seams of plane " + plane.name() + " lie is not given";
+    String reason = plane.reading().seamsUnknown();
     answers.missing(
         SeamOffset.class, RoofSubjects.field(field), reason, plane.plane().panel().at());
   }

@@ -77,6 +77,9 @@ abstract class SpacingQuestion implements Question {
     if (allowed(field).isEmpty()) {
       return Optional.of("field " + field.name() + " gives no allowed spacing along " + direction);
     }
+    if (field.attachmentsUnknown().isPresent()) {
+      return field.attachmentsUnknown();
+    }
     return field.attachments().isEmpty()
         ? Optional.of("field " + field.name() + " has no attachments drawn")
         : plane.zonesUnknown();

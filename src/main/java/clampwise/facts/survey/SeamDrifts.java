@@ -42,7 +42,7 @@ final class SeamDrifts {
     Envelope box = around(field);
     List<SeamLine> under = plane.seams().stream().filter(seam -> isUnder(seam, box)).toList();
     if (plane.seams().isEmpty()) {
-      missing(field, "the seams of plane " + plane.name() + " are not given");
+      missing(field, plane.reading().seamsUnknown());
     } else if (plane.seams().stream().noneMatch(SeamLine::surveyed)) {
       missing(
           field, "the seams of plane " + plane.name() + " are nominal; nobody has measured them");

@@ -22,6 +22,7 @@ import clampwise.job.Site;
 import clampwise.job.Size;
 import clampwise.job.Spot;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.Span;
@@ -102,7 +103,8 @@ final class Jobs {
         named(Map.of("A", fieldRecord())),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Unreadable.NOTHING);
   }
 
   private Panel panel() {

@@ -63,8 +63,8 @@ class ZoneScheduleTest {
     LineMap lines = LineMap.of(plane.fields().get(0).modules(), 0.012);
     Ground ground =
         new Ground(
-            "south",
             SeamMap.of(plane.seams(), Optional.empty()),
+            plane.reading().seamsUnknown(),
             EDGE_LEFT_OF_FOUR_METRES,
             Optional.empty());
     return new PatternSchedule(Jobs.text("A"), lines, ground, job.problems)

@@ -1,0 +1,65 @@
+package clampwise.facts.bonding;
+
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.job.Bonding;
+import clampwise.job.Bonding.Jumper;
+import clampwise.job.Text;
+import clampwise.job.Unreadable;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** What of the bonding is not known because something in the job could not be read. */
+final class Unread {
+
+  private final Map<String, String> fieldBeyond = new TreeMap<>();
+
+  private Unread() {}
+
+  /** Why no ground path can be judged, if none can. */
+  static Optional<String> all(Layout layout) {
+    Unreadable unreadable = layout.job().unreadable();
+    return Stream.of("jumpers", "lugs")
+        .filter(key -> unreadable.touches("bonding", key))
+        .findFirst()
+        .map(key -> "not all " + key + " could be read");
+  }
+
+  static Unread of(Layout layout, Bonding bonding) {
+    Unread unread = new Unread();
+    for (Jumper jumper : bonding.jumpers()) {
+      unread.add(jumper.from(), jumper.to(), layout);
+      unread.add(jumper.to(), jumper.from(), layout);
+    }
+    return unread;
+  }
+
+  private void add(Optional<Text> frame, Optional<Text> other, Layout layout) {
+    if (frame.isPresent() && other.isPresent()) {
+      layout.incomplete().stream()
+          .filter(field -> other.get().value().startsWith(field + "."))
+          .forEach(field -> fieldBeyond.put(frame.get().value(), field));
+    }
+  }
+
+  /** Why it is not known whether an island without a lug reaches ground, if it is not. */
+  Optional<String> beyond(Island island) {
+    return island.isGrounded()
+        ? Optional.empty()
+        : island.frames().stream()
+            .map(PlacedModule::name)
+            .filter(fieldBeyond::containsKey)
+            .findFirst()
+            .map(frame -> reason(frame, fieldBeyond.get(frame)));
+  }
+
+  private static String reason(String frame, String field) {
+    return "a jumper leads from "
+        + frame
+        + " to field "
+        + field
+        + ", which could not be read or laid out as written";
+  }
+}

@@ -1,0 +1,37 @@
+package clampwise.job;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is written in a job but could not be read: its absence from the job's records means nothing.
+ *
+ * @param paths keys from the root of the job down to each such value
+ */
+public record Unreadable(Set<List<String>> paths) {
+
+  /** Nothing: all that is written could be read. */
+  public static final Unreadable NOTHING = new Unreadable(Set.of());
+
+  public Unreadable {
+    paths = Set.copyOf(paths);
+  }
+
+  /** Whether a value, something in it or something that holds it could not be read. */
+  public boolean touches(String... path) {
+    return touches(List.of(path));
+  }
+
+  /** Whether a value as a whole, or something that holds it, could not be read. */
+  public boolean holds(String... path) {
+    return paths.stream().anyMatch(lost -> startsWith(List.of(path), lost));
+  }
+
+  private boolean touches(List<String> path) {
+    return paths.stream().anyMatch(lost -> startsWith(lost, path) || startsWith(path, lost));
+  }
+
+  private static boolean startsWith(List<String> path, List<String> start) {
+    return path.size() >= start.size() && path.subList(0, start.size()).equals(start);
+  }
+}
