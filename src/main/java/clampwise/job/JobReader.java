@@ -91,6 +91,7 @@ public final class JobReader {
             .map(fields -> root.with("fields", LikeFields.resolve(fields, reported, problems)))
             .orElse(root);
     Lost lost = new Lost();
+    new KeyChecks(lost, problems).in(liked);
     Node.Mapping whole =
         brokenAt.isEmpty() ? new CsvValues(files, lost, problems).in(liked) : liked;
     Reading reading =

@@ -32,7 +32,9 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
   @Override
   public @Nullable List<?> deserialize(JsonParser parser, DeserializationContext context)
       throws IOException {
-    Node node = ((NodeParser) parser).node();
+    NodeParser nodes = (NodeParser) parser;
+    Node node = nodes.node();
+    String key = nodes.key();
     if (!parser.isExpectedStartArrayToken()) {
       Reading.of(context).wrongShape(node, "a list, such as [a, b]");
       parser.skipChildren();
@@ -42,7 +44,7 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
     List<Object> values = new ArrayList<>();
     boolean complete = true;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      Node itemNode = ((NodeParser) parser).node();
+      Node itemNode = nodes.node();
       Object value = items.deserialize(parser, context);
       if (value == null) {
         complete = false;
@@ -51,8 +53,17 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
         values.add(value);
       }
     }
+    if (node instanceof Node.Sequence list && list.items().isEmpty() && !mayBeEmpty(key)) {
+      Reading.of(context).problem(node.at(), "an empty list", "one item or more, or no key");
+      return null;
+    }
     return complete || KEPT.contains(item.getRawClass())
         ? Collections.unmodifiableList(values)
         : null;
+  }
+
+  /** Seam numbers stand under the number of their line. */
+  private boolean mayBeEmpty(String key) {
+    return item.getRawClass() == Count.class || Ranges.mayBeEmpty(key);
   }
 }

@@ -2,7 +2,7 @@ package clampwise.job;
 
 import java.util.Set;
 
-/** Which keys may not be zero: a pitch of nothing would never end. */
+/** Which keys may not be zero or empty: a pitch of nothing would never end. */
 final class Ranges {
 
   /** The shortest pitch or size that is read [m]. */
@@ -11,13 +11,30 @@ final class Ranges {
   private static final Set<String> POSITIVE_LENGTHS =
       Set.of("pitch", "spacing", "length", "width", "diameter", "over", "size");
   private static final Set<String> POSITIVE_COUNTS =
-      Set.of("rows", "columns", "every", "per-edge", "from", "row", "zones");
+      Set.of(
+          "rows",
+          "columns",
+          "every",
+          "per-edge",
+          "from",
+          "row",
+          "zones",
+          "count",
+          "clamps-at-least");
+  private static final Set<String> MAY_BE_EMPTY =
+      Set.of(
+          "omit", "assumed", "minor-ribs", "end-laps", "jumpers", "lugs", "listed-with", "lines");
 
   private Ranges() {}
 
   /** Whether lengths under this key have to be longer than nothing. */
   static boolean isPositive(String key) {
     return POSITIVE_LENGTHS.contains(key);
+  }
+
+  /** Whether an empty list under this key says something: that there is none of it. */
+  static boolean mayBeEmpty(String key) {
+    return MAY_BE_EMPTY.contains(key);
   }
 
   /** The smallest count under this key. */

@@ -50,6 +50,9 @@ class BadInputTest {
         "block: 4 x 10|13:12 \"4 x 10\"; a block: a mapping with the keys at, rows, columns, omit",
         "columns: 5|13:14 \"5\"; a list, such as [a, b]",
         "attach: {every: 0}|13:21 \"0\"; a whole number from 1 to 1000000",
+        "attach: {per-edge: 0}|13:24 \"0\"; a whole number from 1 to 1000000",
+        "attach: {per-edge: 2, from: 3}|13:33 from without every; the key every",
+        "columns: []|13:14 an empty list; one item or more, or no key",
         "attach: {every: two}|13:21 \"two\"; a whole number from 1 to 1000000",
         "attach: {per-edge: 2.5}|13:24 \"2.5\"; a whole number from 1 to 1000000",
         "attach: {points: [~]}|13:23 nothing; a point: a mapping with the keys at, part, clamp",
@@ -62,6 +65,39 @@ class BadInputTest {
       })
   void aWrongValueIsReportedWhereItStands(String line, String said) {
     assertThat(ReadJob.withField(line).said()).containsExactly(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{from: A.R1C1}|14:20 from without to; the key to",
+        "{to: A.R1C1, part: J}|14:18 to without from; the key from",
+        "{part: J}|14:13 a jumper without ends; from and to, or field",
+        "{}|14:13 a jumper without ends; from and to, or field",
+        "{field: A, to: A.R1C2}|14:28 both field and to; one of the two",
+        "{from: A.R1C1, to: A.R1C2, row: 1}|14:45 row without field; the key field",
+        "{from: A.R1C1, to: A.R1C1}|14:32 a jumper that ends where it starts; two modules",
+        "{field: A, row: 0}|14:29 \"0\"; a whole number from 1 to 1000000"
+      })
+  void aJumperThatTiesNothingIsReported(String jumper, String said) {
+    String bonding = "bonding:\n  jumpers: [" + jumper + "]\n";
+    assertThat(ReadJob.of(ReadJob.SMALL + bonding).said()).containsExactly(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "outline: [{at: [0 m, 0 m], edge: eave}]|5:36 both outline and size; one of the two",
+        "purlins: {at: [1 m], spacing: 2 m}|5:91 both at and spacing; one of the two",
+        "seams: {count: 0}|5:76 \"0\"; a whole number from 1 to 1000000",
+        "seams: {surveyed: []}|5:79 an empty list; one item or more, or no key"
+      })
+  void aKeyOfAPlaneThatWouldBePassedOverIsReported(String key, String said) {
+    String size = "size: 100 ft x 31 ft 7 1/2 in";
+    assertThat(ReadJob.of(ReadJob.SMALL.replace(size, size + ", " + key)).said())
+        .containsExactly(said);
   }
 
   @Test

@@ -126,6 +126,9 @@ final class JobSchema {
     }
     boolean list = generic.getRawType() == java.util.List.class;
     ObjectNode node = JSON.objectNode().put("type", list ? "array" : "object");
+    if (list && !Ranges.mayBeEmpty(key)) {
+      node.put("minItems", 1);
+    }
     return node.set(list ? "items" : "additionalProperties", of(argument, key, bare));
   }
 

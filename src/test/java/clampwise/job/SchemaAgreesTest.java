@@ -45,7 +45,11 @@ class SchemaAgreesTest {
           FIELD + ", block: {at: [1 m, 1 m], rows: 9999, columns: 9999}}}",
           "units: {angle: deg}\nbuilding: {length: 3}",
           "building: {length: 2 in 3 ft}",
-          "planes: {p: {panel: r, seams: {survey-file: gone.csv}}}");
+          "planes: {p: {panel: r, seams: {survey-file: gone.csv}}}",
+          "bonding: {jumpers: [{from: A.R1C1}]}",
+          "bonding: {jumpers: [{part: J}]}",
+          "planes: {p: {panel: r, size: 9 m x 9 m, outline: [{at: [1 m, 2 m], edge: eave}]}}",
+          FIELD + ", attach: {per-edge: 2, from: 3}}}");
 
   static Stream<Path> examples() throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("examples"))) {
@@ -96,6 +100,9 @@ class SchemaAgreesTest {
         FIELD + ", block: {at: \"6 ft, 3 ft\", rows: 4, columns: \"7\", omit: [R1C1]}}}",
         FIELD + ", columns: [{modules: 5, omit: [2]}]}}",
         FIELD + ", attach: {lines: {all: [3, 6], 1: [3, 5]}, zones: {field: 2}}}}",
+        FIELD + ", attach: {lines: {all: [3], 2: []}}}}",
+        "planes: {p: {panel: r, end-laps: []}}",
+        "bonding: {jumpers: [], lugs: []}",
         "claims: {modules: 0, zone-width: 6 ft}"
       })
   void goodTextsAreAcceptedByBoth(String snippet) {
@@ -145,7 +152,11 @@ class SchemaAgreesTest {
         FIELD + ", block: {at: [1 m, 1 m], rows: 99999999, columns: 3}}}",
         FIELD + ", block: {at: [1, 1], rows: 2, columns: 3}}}",
         FIELD + ", attach: {every: 0}}}",
+        FIELD + ", attach: {per-edge: 0}}}",
+        FIELD + ", columns: []}}",
         FIELD + ", gap: {a: 3 mm}}}",
+        "planes: {p: {panel: r, seams: {count: 0}}}",
+        "planes: {p: {panel: r, seams: {surveyed: []}}}",
         "claims: {modules: -1}"
       })
   void badTextsAreRefusedByBoth(String snippet) {

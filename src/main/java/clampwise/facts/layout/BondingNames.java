@@ -1,7 +1,9 @@
 package clampwise.facts.layout;
 
 import clampwise.job.Bonding;
+import clampwise.job.Bonding.Jumper;
 import clampwise.job.Bonding.Lug;
+import clampwise.job.Count;
 import clampwise.job.Text;
 import clampwise.source.Nearest;
 import clampwise.source.Problem;
@@ -19,6 +21,7 @@ public final class BondingNames {
 
   /** Adds a problem for each name of a module that is not placed. */
   public static void check(Layout layout, Problems problems) {
+    layout.job().bonding().ifPresent(bonding -> checkRows(layout, bonding, problems));
     List<Text> written = layout.job().bonding().map(BondingNames::modules).orElse(List.of());
     if (written.isEmpty()) {
       return;
@@ -32,6 +35,26 @@ public final class BondingNames {
         .filter(name -> !placed.contains(name.value()))
         .filter(name -> isReadable(layout, name))
         .forEach(name -> problems.add(unknown(name, placed)));
+  }
+
+  private static void checkRows(Layout layout, Bonding bonding, Problems problems) {
+    for (Jumper jumper : bonding.jumpers()) {
+      layout.fields().stream()
+          .filter(field -> jumper.field().filter(n -> n.value().equals(field.name())).isPresent())
+          .filter(field -> jumper.row().filter(row -> row.value() > rows(field)).isPresent())
+          .forEach(field -> problems.add(noRow(field, jumper.row().orElseThrow())));
+    }
+  }
+
+  private static int rows(FieldLayout field) {
+    return field.modules().stream().mapToInt(PlacedModule::row).max().orElse(0);
+  }
+
+  private static Problem noRow(FieldLayout field, Count row) {
+    return Problem.of(
+        row.at(),
+        "row " + row.value() + "; field " + field.name() + " has " + rows(field) + " rows",
+        "a row from 1 to " + rows(field));
   }
 
   private static List<Text> modules(Bonding bonding) {

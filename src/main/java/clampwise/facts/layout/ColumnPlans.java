@@ -116,6 +116,9 @@ final class ColumnPlans {
   }
 
   private void addColumn(Column column) {
+    if (column.modules().value() == 0) {
+      problems.add(Problem.of(column.modules().at(), "a column of 0 modules", "1 or more"));
+    }
     Optional<ColumnPlan> before =
         plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
     if (column.at().isEmpty() && before.isEmpty()) {

@@ -26,10 +26,25 @@ class BondingNamesTest {
 
   @Test
   void namesOfPlacedModulesAreNotReported() {
-    assertThat(problems("A.R2C2", "A.R1C2")).isEmpty();
+    assertThat(problems("A.R2C2", "A.R1C1")).isEmpty();
+  }
+
+  @Test
+  void aRowThatAFieldDoesNotHaveIsReportedWhereItStands() {
+    assertThat(problemsOf("{on: A.R1C1}", "{field: A, row: 3}"))
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.found()).isEqualTo("row 3; field A has 2 rows");
+              assertThat(problem.at().start().line()).isEqualTo(17);
+            });
   }
 
   private static List<Problem> problems(String lugOn, String jumperFrom) {
+    return problemsOf("{on: " + lugOn + "}", "{from: " + jumperFrom + ", to: A.R1C2}");
+  }
+
+  private static List<Problem> problemsOf(String lug, String jumper) {
     Problems problems = new Problems();
     Job job =
         JobReader.read(
@@ -50,10 +65,10 @@ class BondingNamesTest {
                     gap: 12 mm
                     block: {at: [1 m, 1 m], rows: 2, columns: 2}
                 bonding:
-                  lugs: [{on: %s}]
-                  jumpers: [{from: %s, to: A.R1C2}]
+                  lugs: [%s]
+                  jumpers: [%s]
                 """
-                    .formatted(lugOn, jumperFrom),
+                    .formatted(lug, jumper),
                 problems)
             .orElseThrow();
     BondingNames.check(new LayoutBuilder().build(job, CatalogueReader.empty(), problems), problems);
