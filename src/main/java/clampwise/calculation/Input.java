@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param name its key, in trade words, such as {@code wind-speed}
  * @param meaning what it is, in a few words
  * @param kind a quantity, several quantities or one of some words
- * @param unset text that stands when it is left out; none if it must be given,
- *     an empty text if nothing stands in for it
+ * @param unset text that stands when it is left out; none if it must be given, an empty text if
+ *     nothing stands in for it
  */
 public record Input(String name, String meaning, Kind kind, Optional<String> unset) {
 

@@ -10,5 +10,4 @@ package clampwise.calc.statics;
  * @param spanMomentsNm greatest bending moment of each span between two supports [N m], its ends
  *     included
  */
-public record BeamForces(
-    double[] reactionsN, double[] supportMomentsNm, double[] spanMomentsNm) {}
+public record BeamForces(double[] reactionsN, double[] supportMomentsNm, double[] spanMomentsNm) {}

@@ -36,4 +36,19 @@ public record Term(String symbol, String meaning, double si, Dimension dimension
   public static Term pressure(String symbol, String meaning, double pressurePa) {
     return new Term(symbol, meaning, pressurePa, Dimension.PRESSURE);
   }
+
+  /** A weight by volume [N/m³]. */
+  public static Term unitWeight(String symbol, String meaning, double unitWeightNm3) {
+    return new Term(symbol, meaning, unitWeightNm3, Dimension.UNIT_WEIGHT);
+  }
+
+  /** A load by length [N/m]. */
+  public static Term lineLoad(String symbol, String meaning, double lineLoadNm) {
+    return new Term(symbol, meaning, lineLoadNm, Dimension.LINE_LOAD);
+  }
+
+  /** A speed [m/s]. */
+  public static Term speed(String symbol, String meaning, double speedMs) {
+    return new Term(symbol, meaning, speedMs, Dimension.SPEED);
+  }
 }

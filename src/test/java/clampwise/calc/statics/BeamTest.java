@@ -112,8 +112,7 @@ class BeamTest {
   void reactionsSumToTheLoadAndToItsMoment(int supports) {
     for (int seed = 0; seed < 50; seed++) {
       RandomBeam random = new RandomBeam(supports, seed);
-      double[] reactionsN =
-          random.beam().under(random.loads()).result().orElseThrow().reactionsN();
+      double[] reactionsN = random.beam().under(random.loads()).result().orElseThrow().reactionsN();
       double momentNm = 0;
       for (int i = 0; i < supports; i++) {
         momentNm += reactionsN[i] * random.beam().supportsM()[i];

@@ -1,0 +1,5 @@
+/** Load combinations, with signs. */
+@NullMarked
+package clampwise.calc.combination;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package clampwise.calc.trail;
+
+import clampwise.units.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * Writes formulas whose constants hold in certain units only, so that they also hold for the values
+ * printed in other units: a length of the code in feet is {@code (l_u/0.3048)} where metres are
+ * printed.
+ *
+ * @param measure the units in which the work is printed
+ */
+public record Formulas(Measure measure) {
+
+  private static final MathContext DIGITS = new MathContext(10);
+
+  /** The formulas of this work. */
+  public static Formulas of(Work work) {
+    return new Formulas(work.measure());
+  }
+
+  /** A printed symbol, turned into the unit that the formula of the code asks for. */
+  public String in(Unit unit, String symbol) {
+    double factor = measure.of(unit.dimension()).factor() / unit.factor();
+    return factor == 1 ? symbol : "(" + symbol + times(factor) + ")";
+  }
+
+  /** An expression that gives this unit, turned into the printed unit. */
+  public String out(Unit unit, String expression) {
+    double factor = unit.factor() / measure.of(unit.dimension()).factor();
+    return factor == 1 ? expression : "(" + expression + ")" + times(factor);
+  }
+
+  /** A number of a code as one would key it in. */
+  public static String number(double value) {
+    return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+  }
+
+  /** A factor or its inverse, whichever is the shorter number. */
+  private static String times(double factor) {
+    String direct = number(factor);
+    String inverse = number(1 / factor);
+    boolean isDirect = direct.length() < inverse.length();
+    return isDirect ? "*" + direct : "/" + inverse;
+  }
+}
