@@ -4,6 +4,7 @@ import clampwise.catalogue.Limit;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,6 +29,11 @@ public interface Fact {
 
   /** The unit in which the designer wrote the lengths this fact compares. */
   Unit shown();
+
+  /** The units of components that were written in one of their own. */
+  default Map<String, Unit> units() {
+    return Map.of();
+  }
 
   /** The limit of code or practice that the fact is held against, if it is one. */
   default Optional<Limit> limitFrom() {

@@ -47,13 +47,30 @@ final class FactText {
     return template.fill(name -> text(fact, name, pair));
   }
 
+  /** A value in the unit it was written in; one that is compared also in the other one's. */
   private Optional<String> text(Fact fact, String name, Optional<QuantityPrint.Pair> pair) {
+    Optional<String> compared = compared(name, pair);
+    Optional<String> written =
+        Optional.ofNullable(fact.units().get(name))
+            .filter(unit -> compared.isEmpty() || !unit.equals(fact.shown()))
+            .flatMap(
+                unit ->
+                    components.number(fact, name).map(value -> QuantityPrint.text(value, unit)));
+    if (written.isPresent()) {
+      return written.map(own -> own + compared.map(other -> " (" + other + ")").orElse(""));
+    }
+    return compared.or(
+        () ->
+            components.find(fact, name).flatMap(value -> ValueText.of(name, value, fact.shown())));
+  }
+
+  private Optional<String> compared(String name, Optional<QuantityPrint.Pair> pair) {
     if (card.measured().equals(Optional.of(name)) && pair.isPresent()) {
       return pair.map(QuantityPrint.Pair::first);
     }
     if (card.limit().equals(Optional.of(name)) && pair.isPresent()) {
       return pair.map(QuantityPrint.Pair::second);
     }
-    return components.find(fact, name).flatMap(value -> ValueText.of(name, value, fact.shown()));
+    return Optional.empty();
   }
 }

@@ -4,6 +4,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param cause the clamp together with the module type
  * @param at where the clamp was chosen
  * @param shown unit of the clamp's range
+ * @param units units of lengths that were written in one of their own
  * @param module name of the module
  * @param type name of its module type
  * @param clamp name of the clamp
@@ -27,6 +29,7 @@ public record EndClampFit(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String module,
     String type,
     String clamp,

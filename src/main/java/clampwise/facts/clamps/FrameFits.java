@@ -9,6 +9,7 @@ import clampwise.finding.Subject;
 import clampwise.job.LengthRange;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
+import clampwise.units.Unit;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -57,6 +58,7 @@ final class FrameFits {
     String module = frame.module().name();
     String type = frame.module().typeName();
     String clamp = use.name().value();
+    Map<String, Unit> units = Map.of("frameHeightM", frameUnit(frame));
     Optional<String> others = fitting(frame, heightM);
     return use.role() == Role.MID
         ? new MidClampFit(
@@ -64,6 +66,7 @@ final class FrameFits {
             cause,
             use.name().at(),
             range.min().unit(),
+            units,
             module,
             type,
             clamp,
@@ -77,6 +80,7 @@ final class FrameFits {
             cause,
             use.name().at(),
             range.min().unit(),
+            units,
             module,
             type,
             clamp,
@@ -85,6 +89,10 @@ final class FrameFits {
             maxM,
             nearestM,
             others);
+  }
+
+  private static Unit frameUnit(HeldFrame frame) {
+    return frame.module().type().frameHeight().orElseThrow().unit();
   }
 
   private Optional<String> fitting(HeldFrame frame, double heightM) {

@@ -49,12 +49,26 @@ final class RowGaps {
 
   private WidestGap widest(Length most) {
     return new WidestGap(
-        subject(), at(), shown(), asked.field().name(), use.name().value(), gapM, Snap.m(most.m()));
+        subject(),
+        at(),
+        shown(),
+        Map.of("mostM", most.unit()),
+        asked.field().name(),
+        use.name().value(),
+        gapM,
+        Snap.m(most.m()));
   }
 
   private ClampWidth width(Length set) {
     return new ClampWidth(
-        subject(), at(), shown(), asked.field().name(), use.name().value(), gapM, Snap.m(set.m()));
+        subject(),
+        at(),
+        shown(),
+        Map.of("leastM", set.unit()),
+        asked.field().name(),
+        use.name().value(),
+        gapM,
+        Snap.m(set.m()));
   }
 
   private void tell(Class<? extends Fact> question) {

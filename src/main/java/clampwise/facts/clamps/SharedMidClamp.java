@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param cause the two module types and the clamp
  * @param at where the type of the odd module was chosen
  * @param shown unit of the frame heights
+ * @param units units of lengths that were written in one of their own
  * @param clamp name of the mid clamp
  * @param lower name of the module below
  * @param upper name of the module above
@@ -28,6 +30,7 @@ public record SharedMidClamp(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String clamp,
     String lower,
     String upper,

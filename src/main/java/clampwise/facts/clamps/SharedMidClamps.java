@@ -11,6 +11,7 @@ import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
 import clampwise.source.Span;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -71,6 +72,7 @@ final class SharedMidClamps {
         cause(pair),
         at(pair),
         lower.unit(),
+        Map.of("lowerHeightM", lower.unit(), "upperHeightM", upper.unit()),
         pair.use.name().value(),
         pair.lower.name(),
         pair.upper.name(),

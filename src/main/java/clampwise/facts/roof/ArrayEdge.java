@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,7 @@ public record ArrayEdge(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String field,
     String module,
     String edge,

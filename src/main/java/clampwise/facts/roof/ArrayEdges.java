@@ -16,6 +16,7 @@ import clampwise.job.Plane.EdgeKind;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
@@ -99,6 +100,7 @@ final class ArrayEdges implements Question {
         subject,
         near.module().at(),
         Shown.small(Shown.of(field)),
+        Map.of("heightM", height.unit()),
         field.name(),
         near.module().name(),
         edge,

@@ -5,8 +5,11 @@ import clampwise.catalogue.Limit;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.layout.Attachment;
+import clampwise.job.Quantity.Offset;
+import clampwise.units.Unit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Measures how far each line of attachments stays from the end laps. Where no laps are given, the
@@ -38,6 +41,15 @@ final class LapDistances extends RowQuestion {
     return row.plane().outline().map(area -> area.getEnvelopeInternal().getHeight()).orElse(0.0);
   }
 
+  /** The unit in which a lap was written. */
+  private static Unit unit(AttachmentRow row, double lapM) {
+    return row.plane().plane().endLaps().stream()
+        .filter(lap -> lap.m() == lapM)
+        .map(Offset::unit)
+        .findFirst()
+        .orElse(Unit.METRE);
+  }
+
   private static LapDistance fact(AttachmentRow row, LeastFromEnd least) {
     List<Double> laps = row.plane().endLapsM();
     Attachment worst = row.worst(each -> Nearest.distanceM(laps, each.upM()));
@@ -49,6 +61,7 @@ final class LapDistances extends RowQuestion {
         RoofSubjects.field(row.field()).part("attachments on an end lap"),
         SetOut.at(row.field(), worst),
         Shown.small(Shown.of(row.field())),
+        Map.of("lapM", unit(row, lapM)),
         row.partName(),
         worst.name(),
         lapM,

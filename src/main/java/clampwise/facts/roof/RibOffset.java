@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,6 +22,7 @@ public record RibOffset(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String attachment,
     int seam,
     double ribAlongM,

@@ -29,6 +29,7 @@ final class RibSizeFits extends SizeQuestion {
         use.cause().part(sized.dimension()),
         use.name().at(),
         sized.size().orElseThrow().unit(),
+        sized.units(),
         use.name().value(),
         use.plane().panelName(),
         sized.dimension(),

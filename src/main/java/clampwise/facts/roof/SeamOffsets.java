@@ -11,6 +11,7 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.layout.SeamLine;
 import clampwise.finding.Subject;
 import clampwise.job.Panel;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -63,6 +64,7 @@ final class SeamOffsets implements Question {
         cause(field),
         attachment.at(),
         Shown.small(Shown.of(field)),
+        Map.of("seamAlongM", Shown.of(field)),
         attachment.name(),
         seam.number(),
         seam.alongM(),
@@ -80,6 +82,7 @@ final class SeamOffsets implements Question {
         cause(field),
         attachment.at(),
         Shown.small(Shown.of(field)),
+        Map.of("ribAlongM", Shown.of(field)),
         attachment.name(),
         rib.number(),
         rib.alongM(),

@@ -4,6 +4,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ public record SeamSizeFit(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String part,
     String covering,
     String dimension,

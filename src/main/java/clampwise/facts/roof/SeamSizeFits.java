@@ -27,6 +27,7 @@ final class SeamSizeFits extends SizeQuestion {
         use.cause().part(sized.dimension()),
         use.name().at(),
         sized.size().orElseThrow().unit(),
+        sized.units(),
         use.name().value(),
         use.plane().panelName(),
         sized.dimension(),

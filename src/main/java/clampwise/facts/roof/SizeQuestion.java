@@ -4,6 +4,8 @@ import clampwise.facts.Fact;
 import clampwise.job.LengthRange;
 import clampwise.job.Quantity.Length;
 import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /** A question that holds a size of the covering against a range of the part. */
@@ -15,6 +17,11 @@ abstract class SizeQuestion extends PartQuestion {
 
   /** A size of the covering, the range of the part it is held against, and what both are called. */
   record Sized(String dimension, Optional<Length> size, Optional<LengthRange> range) {
+
+    Map<String, Unit> units() {
+      LengthRange known = range.orElseThrow();
+      return Map.of("minM", known.min().unit(), "maxM", known.max().unit());
+    }
 
     /** The end of the range nearer to the size [m]. */
     double nearestBoundM() {

@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param subject the field
  * @param at where the reference of the first row was written
  * @param shown unit of the measured deviation
+ * @param units units of lengths that were written in one of their own
  * @param field name of the field
  * @param offsetM deviation of the eave from square [m]
  * @param overM length it was measured over [m]
@@ -23,6 +25,7 @@ public record ReferenceLine(
     Subject subject,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String field,
     double offsetM,
     double overM,

@@ -12,6 +12,7 @@ import clampwise.job.Field;
 import clampwise.job.Survey;
 import clampwise.job.Survey.OutOfSquare;
 import clampwise.source.Span;
+import java.util.Map;
 import java.util.Optional;
 
 /** Asks of each field that is set out from the eave how square the eave is to the seams. */
@@ -49,6 +50,7 @@ final class ReferenceLines {
         Subjects.field(field.name()),
         at,
         eave.offset().unit(),
+        Map.of("overM", eave.over().unit()),
         field.name(),
         Snap.m(eave.offset().m()),
         Snap.m(eave.over().m()),
