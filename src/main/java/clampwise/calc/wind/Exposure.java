@@ -1,0 +1,8 @@
+package clampwise.calc.wind;
+
+/** Exposure category of the ground around a building. */
+public enum Exposure {
+  B,
+  C,
+  D
+}

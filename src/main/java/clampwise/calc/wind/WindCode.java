@@ -1,0 +1,53 @@
+package clampwise.calc.wind;
+
+import clampwise.calc.trail.Source;
+import clampwise.calc.trail.Table;
+import java.util.function.Function;
+
+/**
+ * The wind standard as it is applied: its edition, its tables and what was chosen where it is open.
+ *
+ * @param tables the tables of the standard by key
+ * @param limits limits of the method for panels parallel to the roof
+ */
+public record WindCode(
+    Edition edition, Function<String, Table> tables, PanelLimits limits, WindChoices choices) {
+
+  /** The same standard with other choices. */
+  public WindCode with(WindChoices other) {
+    return new WindCode(edition, tables, limits, other);
+  }
+
+  Table table(String key) {
+    return tables.apply(key);
+  }
+
+  /** A table that each edition has its own of. */
+  Table editionTable(String key) {
+    return table(key + "-" + edition.number());
+  }
+
+  /** The only number of a table with one row. */
+  double number(String key, String column) {
+    return table(key).rows().get(0).number(column);
+  }
+
+  /** The source of a table, cited in the edition that is applied. */
+  Source cite(Table table) {
+    return cite(table.source());
+  }
+
+  Source cite(Source source) {
+    return new Source(
+        edition.document(),
+        edition.number(),
+        source.clause(),
+        source.obtained(),
+        source.validity());
+  }
+
+  /** A clause whose wording is known second-hand. */
+  Source clause(String clause) {
+    return new Source(edition.document(), edition.number(), clause, "second-hand", "");
+  }
+}

@@ -1,0 +1,43 @@
+package clampwise.catalogue;
+
+import clampwise.calc.trail.Source;
+import clampwise.calc.wind.Edition;
+import clampwise.calc.wind.PanelLimits;
+import clampwise.calc.wind.PanelLimits.Bound;
+import clampwise.calc.wind.WindChoices;
+import clampwise.calc.wind.WindCode;
+
+/** The wind standard with the tables and limits that ship with the program. */
+public final class WindCodes {
+
+  private static final String TABLES = "asce-wind.yaml";
+
+  private WindCodes() {}
+
+  /** An edition with what stands when nothing is chosen. */
+  public static WindCode read(Edition edition, Limits limits) {
+    return of(edition, TablesReader.read(TABLES), limits);
+  }
+
+  /** An edition over tables that are already read. */
+  public static WindCode of(Edition edition, Tables tables, Limits limits) {
+    return new WindCode(edition, tables::get, panels(limits), WindChoices.usual());
+  }
+
+  private static PanelLimits panels(Limits limits) {
+    return new PanelLimits(
+        bound(limits, "array-height-most"),
+        bound(limits, "array-tilt-most"),
+        bound(limits, "module-gap-least"),
+        bound(limits, "array-gap-spacing-most"),
+        bound(limits, "array-edge-distance-heights"));
+  }
+
+  private static Bound bound(Limits limits, String key) {
+    Limit limit = limits.get(key);
+    return new Bound(
+        limit.si(),
+        new Source(
+            limit.document(), limit.edition(), limit.clause(), limit.obtained(), limit.validity()));
+  }
+}
