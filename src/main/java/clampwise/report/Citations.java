@@ -8,7 +8,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** How documents are cited: by their number where they have one, else by their title. */
@@ -57,14 +56,41 @@ final class Citations {
     return byKey.getOrDefault(key, key);
   }
 
-  /** The document and what of it holds, without saying the same twice. */
-  String text(Basis basis) {
+  /** The document with the editions that are meant, such as {@code ASCE/SEI 7-16 and 7-22}. */
+  String document(Basis basis) {
     String document = document(basis.key());
-    if (basis.detail().isEmpty()) {
+    int last = document.lastIndexOf(' ') + 1;
+    if (basis.edition().isEmpty()) {
       return document;
     }
-    boolean repeats =
-        basis.detail().toLowerCase(Locale.ROOT).contains(document.toLowerCase(Locale.ROOT));
-    return repeats ? basis.detail() : document + ": " + basis.detail();
+    return basis.edition().startsWith(document.substring(last))
+        ? document.substring(0, last) + basis.edition()
+        : document + " " + basis.edition();
+  }
+
+  /** Clause, how the number was obtained, and where it holds. */
+  String detail(Basis basis) {
+    return joined("", basis);
+  }
+
+  /** A basis in a line, such as {@code ASCE/SEI 7-16, 29.4.4 (read); holds for modules}. */
+  String text(Basis basis) {
+    return joined(document(basis), basis);
+  }
+
+  private String joined(String document, Basis basis) {
+    StringBuilder text = new StringBuilder(document);
+    add(text, ", ", basis.clause());
+    if (!basis.obtained().equalsIgnoreCase(document(basis))) {
+      add(text, " ", basis.obtained().isEmpty() ? "" : "(" + basis.obtained() + ")");
+    }
+    add(text, "; ", basis.validity().isEmpty() ? "" : "holds for " + basis.validity());
+    return text.toString();
+  }
+
+  private static void add(StringBuilder text, String before, String part) {
+    if (!part.isEmpty()) {
+      text.append(text.isEmpty() ? "" : before).append(part);
+    }
   }
 }

@@ -79,8 +79,8 @@ final class JsonParts {
 
   private void basis(Basis basis) throws IOException {
     json.writeStringField("key", basis.key());
-    json.writeStringField("document", citations.document(basis.key()));
-    json.writeStringField("detail", basis.detail());
+    json.writeStringField("document", citations.document(basis));
+    json.writeStringField("detail", citations.detail(basis));
   }
 
   private void place(Place place) throws IOException {

@@ -8,7 +8,7 @@ import clampwise.finding.Place;
 import clampwise.finding.Subject;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Writes findings of one rule. */
@@ -57,16 +57,16 @@ final class FindingWriter {
     return new Hit(fact, new Place(fact.subject(), fact.at(), text.comparison(fact)));
   }
 
+  /** What the rule rests on and what its limit does, without saying anything twice. */
   private List<Basis> basis(Fact fact) {
-    Stream<Basis> limit = fact.limitFrom().map(FindingWriter::basis).stream();
-    return Stream.concat(card.basis().stream(), limit).distinct().toList();
+    Optional<Basis> limit = fact.limitFrom().map(FindingWriter::basis);
+    Stream<Basis> others =
+        card.basis().stream().filter(own -> limit.filter(l -> l.covers(own)).isEmpty());
+    return Stream.concat(others, limit.stream()).distinct().toList();
   }
 
   private static Basis basis(Limit limit) {
-    String detail =
-        Stream.of(limit.edition(), limit.clause(), limit.obtained(), limit.validity())
-            .filter(part -> !part.isEmpty())
-            .collect(Collectors.joining("; "));
-    return new Basis(limit.document(), detail);
+    return new Basis(
+        limit.document(), limit.edition(), limit.clause(), limit.obtained(), limit.validity());
   }
 }

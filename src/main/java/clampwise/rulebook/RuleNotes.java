@@ -71,8 +71,8 @@ final class RuleNotes {
   private static Basis basis(String item) {
     int blank = item.indexOf(' ');
     return blank < 0
-        ? new Basis(item, "")
-        : new Basis(item.substring(0, blank), item.substring(blank + 1).strip());
+        ? Basis.of(item, "")
+        : Basis.of(item.substring(0, blank), item.substring(blank + 1).strip());
   }
 
   /** The engine hands out annotation texts as they were written, quotes and escapes included. */

@@ -71,8 +71,8 @@ public final class SampleReview {
         "A clamp outside its range bears on its edge or not at all, and its rating is void.",
         "use MC-30, which grips 28 mm to 32 mm",
         List.of(
-            new Basis("ul-2703", "mounting of modules; second-hand"),
-            new Basis("practice", "common practice, no source")),
+            new Basis("ul-2703", "", "mounting of modules", "second-hand", "clamps"),
+            new Basis("practice", "", "", "common practice, no source", "all frames")),
         Subject.of("fields.A", "mid clamp MC-35"),
         at(34, 16),
         Optional.of(new Comparison(0.030, 0.033, Unit.MILLIMETRE)),

@@ -40,8 +40,8 @@ class TextReportTest {
                   why     A clamp outside its range bears on its edge or not at all, and its
                           rating is void.
                   remedy  use MC-30, which grips 28 mm to 32 mm
-                  basis   UL 2703: mounting of modules; second-hand
-                          common practice, no source
+                  basis   UL 2703, mounting of modules (second-hand); holds for clamps
+                          Common practice, no source; holds for all frames
                   rule    frame-outside-mid-clamp-range
 
               2.  Clamp outside the module's clamp zone

@@ -72,7 +72,7 @@ record RuleDocs(List<RuleCard> cards, Bibliography references) {
 
   private String text(Basis basis) {
     String title = references.titles().getOrDefault(basis.key(), "");
-    String clause = basis.detail().isEmpty() ? "" : ", " + basis.detail();
+    String clause = basis.clause().isEmpty() ? "" : ", " + basis.clause();
     return (title.isEmpty() ? basis.key() : title) + clause;
   }
 }
