@@ -98,9 +98,13 @@ final class Bay {
     return lengthM * lengthM * x * x * x * (1.0 / 3 - x / 4);
   }
 
+  /** The walk to the greatest bending moment between given moments at the ends [N m]. */
+  MomentWalk walk(double leftNm, double rightNm) {
+    return new MomentWalk(loads, leftNm, simpleLeftN() + (rightNm - leftNm) / lengthM);
+  }
+
   /** Greatest bending moment between given moments at the ends [N m]. */
   double greatestMomentNm(double leftNm, double rightNm) {
-    double shearN = simpleLeftN() + (rightNm - leftNm) / lengthM;
-    return Math.max(rightNm, new MomentWalk(loads).greatestNm(leftNm, shearN));
+    return Math.max(rightNm, walk(leftNm, rightNm).greatestNm());
   }
 }

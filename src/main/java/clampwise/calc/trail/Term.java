@@ -51,4 +51,14 @@ public record Term(String symbol, String meaning, double si, Dimension dimension
   public static Term speed(String symbol, String meaning, double speedMs) {
     return new Term(symbol, meaning, speedMs, Dimension.SPEED);
   }
+
+  /** A force [N]. */
+  public static Term force(String symbol, String meaning, double forceN) {
+    return new Term(symbol, meaning, forceN, Dimension.FORCE);
+  }
+
+  /** A moment [N m]. */
+  public static Term moment(String symbol, String meaning, double momentNm) {
+    return new Term(symbol, meaning, momentNm, Dimension.TORQUE);
+  }
 }
