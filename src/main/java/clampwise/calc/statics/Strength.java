@@ -1,0 +1,9 @@
+package clampwise.calc.statics;
+
+/**
+ * A force that a part may take.
+ *
+ * @param <S> the limit state whose loads it may be compared with
+ * @param forceN force [N]
+ */
+public record Strength<S extends LimitState>(double forceN) {}
