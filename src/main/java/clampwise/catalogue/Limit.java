@@ -1,5 +1,6 @@
 package clampwise.catalogue;
 
+import clampwise.calc.trail.Source;
 import clampwise.units.Unit;
 
 /**
@@ -22,4 +23,10 @@ public record Limit(
     String edition,
     String clause,
     String obtained,
-    String validity) {}
+    String validity) {
+
+  /** Where it comes from, for shown work. */
+  public Source source() {
+    return new Source(document, edition, clause, obtained, validity);
+  }
+}

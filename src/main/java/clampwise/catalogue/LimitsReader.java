@@ -15,7 +15,12 @@ import java.util.Optional;
 public final class LimitsReader {
 
   private static final List<Dimension> KINDS =
-      List.of(Dimension.LENGTH, Dimension.ANGLE, Dimension.NUMBER, Dimension.PRESSURE);
+      List.of(
+          Dimension.LENGTH,
+          Dimension.ANGLE,
+          Dimension.NUMBER,
+          Dimension.PRESSURE,
+          Dimension.FORCE);
 
   private LimitsReader() {}
 
