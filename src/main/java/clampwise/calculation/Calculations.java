@@ -2,6 +2,7 @@ package clampwise.calculation;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Every public calculation. */
 public final class Calculations {
@@ -10,7 +11,13 @@ public final class Calculations {
 
   /** All calculations, in the order in which they are listed. */
   public static List<Calculation> all() {
-    return List.of();
+    return Stream.of(
+            SnowCalculations.all(),
+            DriftCalculations.all(),
+            CombinationCalculations.all(),
+            EurocodeCalculations.all())
+        .flatMap(List::stream)
+        .toList();
   }
 
   /** The calculation of a name. */

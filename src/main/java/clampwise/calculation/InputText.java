@@ -12,7 +12,9 @@ public final class InputText {
 
   private InputText() {}
 
-  /** What is expected, with an example and the range: {@code a length such as ..., at least 0 m}. */
+  /**
+   * What is expected, with an example and the range: {@code a length such as ..., at least 0 m}.
+   */
   public static String expected(Input input) {
     if (input.kind() instanceof Input.Word word) {
       return "one of " + String.join(", ", word.words());

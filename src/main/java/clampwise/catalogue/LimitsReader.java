@@ -16,11 +16,7 @@ public final class LimitsReader {
 
   private static final List<Dimension> KINDS =
       List.of(
-          Dimension.LENGTH,
-          Dimension.ANGLE,
-          Dimension.NUMBER,
-          Dimension.PRESSURE,
-          Dimension.FORCE);
+          Dimension.LENGTH, Dimension.ANGLE, Dimension.NUMBER, Dimension.PRESSURE, Dimension.FORCE);
 
   private LimitsReader() {}
 

@@ -2,7 +2,8 @@ package clampwise.calc.en;
 
 import clampwise.calc.Interval;
 import clampwise.calc.Snap;
-import clampwise.calc.trail.Table;
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -40,12 +41,6 @@ public final class RoofZones {
     return Math.abs(roof.pitchRad()) < leastRad - 1e-9 ? EnRoof.Shape.FLAT : roof.shape();
   }
 
-  /** Length e of the figures: the width across the wind or twice the height [m]. */
-  static double lengthM(EnTables tables, EnRoof roof, WindDirection direction) {
-    double acrossWindM = direction.isAlongEave() ? roof.acrossM() : roof.alongM();
-    return Math.min(acrossWindM, tables.row("zones").number("heights") * roof.heightM());
-  }
-
   private List<RoofZone> of(WindDirection direction) {
     List<RoofZone> zones = new ArrayList<>();
     for (Patch patch : patches(direction)) {
@@ -58,16 +53,13 @@ public final class RoofZones {
   }
 
   private List<Patch> patches(WindDirection direction) {
-    Table.Row shares = tables.row("zones");
-    double eM = lengthM(tables, roof, direction);
     boolean isAlong = direction.isAlongEave();
+    double acrossWindM = isAlong ? roof.acrossM() : roof.alongM();
     WindwardLayout layout =
         new WindwardLayout(
-            isAlong ? roof.acrossM() : roof.alongM(),
+            acrossWindM,
             isAlong ? roof.alongM() : roof.acrossM(),
-            eM * shares.number("corner"),
-            eM * shares.number("strip"),
-            eM * shares.number("middle"));
+            ZoneSizes.of(tables, acrossWindM, roof.heightM(), new Work(Measure.METRIC)));
     return switch (shape(tables, roof)) {
       case FLAT -> layout.open("F", "F");
       case MONOPITCH -> isAlong ? layout.open("F-low", "F-up") : layout.toTheEnd();

@@ -9,42 +9,46 @@ import java.util.List;
  *
  * @param widthM size b across the wind [m]
  * @param lengthM size d along the wind [m]
- * @param cornerM length of a corner along the windward edge, e/4 [m]
- * @param stripM depth of the windward strip, e/10 [m]
- * @param middleM distance at which the middle ends, e/2 [m]
+ * @param sizes sizes of the zones
  */
-record WindwardLayout(
-    double widthM, double lengthM, double cornerM, double stripM, double middleM) {
+record WindwardLayout(double widthM, double lengthM, ZoneSizes sizes) {
 
   /** Strip, middle and rest: flat roofs, and wind along the ridge or the eaves. */
   List<Patch> open(String nearCorner, String farCorner) {
     return List.of(
-        new Patch(nearCorner, downwind(0, stripM), new Interval(0, cornerM)),
-        new Patch("G", downwind(0, stripM), new Interval(cornerM, widthM - cornerM)),
-        new Patch(farCorner, downwind(0, stripM), new Interval(widthM - cornerM, widthM)),
-        new Patch("H", downwind(stripM, middleM), new Interval(0, widthM)),
-        new Patch("I", downwind(middleM, lengthM), new Interval(0, widthM)));
+        new Patch(nearCorner, downwind(0, sizes.stripM()), new Interval(0, sizes.cornerM())),
+        new Patch(
+            "G",
+            downwind(0, sizes.stripM()),
+            new Interval(sizes.cornerM(), widthM - sizes.cornerM())),
+        new Patch(
+            farCorner, downwind(0, sizes.stripM()), new Interval(widthM - sizes.cornerM(), widthM)),
+        new Patch("H", downwind(sizes.stripM(), sizes.middleM()), new Interval(0, widthM)),
+        new Patch("I", downwind(sizes.middleM(), lengthM), new Interval(0, widthM)));
   }
 
   /** Strip and rest: wind on either eave of a monopitch roof. */
   List<Patch> toTheEnd() {
     return List.of(
-        new Patch("F", downwind(0, stripM), new Interval(0, cornerM)),
-        new Patch("G", downwind(0, stripM), new Interval(cornerM, widthM - cornerM)),
-        new Patch("F", downwind(0, stripM), new Interval(widthM - cornerM, widthM)),
-        new Patch("H", downwind(stripM, lengthM), new Interval(0, widthM)));
+        new Patch("F", downwind(0, sizes.stripM()), new Interval(0, sizes.cornerM())),
+        new Patch(
+            "G",
+            downwind(0, sizes.stripM()),
+            new Interval(sizes.cornerM(), widthM - sizes.cornerM())),
+        new Patch("F", downwind(0, sizes.stripM()), new Interval(widthM - sizes.cornerM(), widthM)),
+        new Patch("H", downwind(sizes.stripM(), lengthM), new Interval(0, widthM)));
   }
 
   /** Strip, rest of the windward slope, strip behind the ridge, rest: wind across the ridge. */
   List<Patch> overRidge(double ridgeM) {
-    double edgeM = Math.min(stripM, ridgeM);
+    double edgeM = Math.min(sizes.stripM(), ridgeM);
     return List.of(
-        new Patch("F", downwind(0, edgeM), new Interval(0, cornerM)),
-        new Patch("G", downwind(0, edgeM), new Interval(cornerM, widthM - cornerM)),
-        new Patch("F", downwind(0, edgeM), new Interval(widthM - cornerM, widthM)),
+        new Patch("F", downwind(0, edgeM), new Interval(0, sizes.cornerM())),
+        new Patch("G", downwind(0, edgeM), new Interval(sizes.cornerM(), widthM - sizes.cornerM())),
+        new Patch("F", downwind(0, edgeM), new Interval(widthM - sizes.cornerM(), widthM)),
         new Patch("H", downwind(edgeM, ridgeM), new Interval(0, widthM)),
-        new Patch("J", downwind(ridgeM, ridgeM + stripM), new Interval(0, widthM)),
-        new Patch("I", downwind(ridgeM + stripM, lengthM), new Interval(0, widthM)));
+        new Patch("J", downwind(ridgeM, ridgeM + sizes.stripM()), new Interval(0, widthM)),
+        new Patch("I", downwind(ridgeM + sizes.stripM(), lengthM), new Interval(0, widthM)));
   }
 
   private Interval downwind(double fromM, double toM) {

@@ -38,6 +38,14 @@ public record ZoneCoefficients(EnTables tables, EnRoof roof, double areaM2) {
         : Optional.of("the tables of this roof shape do not reach this pitch");
   }
 
+  /** Names of the zones that the table of a wind direction has. */
+  public List<String> zones(WindDirection direction) {
+    return tables.table(table(direction)).rows().stream()
+        .map(row -> row.word("zone"))
+        .distinct()
+        .toList();
+  }
+
   /** Suction coefficient of a zone, if it has one; writes its lines. */
   public Optional<Double> suction(WindDirection direction, String zone, Work work) {
     return coefficient(direction, zone, Side.SUCTION, work);
