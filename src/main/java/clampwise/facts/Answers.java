@@ -19,6 +19,11 @@ public final class Answers {
     missing.add(new Missing(question, subject, reason, at));
   }
 
+  void addAll(Answers others) {
+    facts.addAll(others.facts);
+    missing.addAll(others.missing);
+  }
+
   public List<Fact> facts() {
     return List.copyOf(facts);
   }

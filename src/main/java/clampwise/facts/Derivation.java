@@ -12,7 +12,8 @@ import clampwise.facts.survey.SurveyQuestions;
 import clampwise.job.Job;
 import clampwise.source.Problems;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /** Turns a job into facts: lays it out in space and asks every question about it. */
 public final class Derivation {
@@ -23,15 +24,38 @@ public final class Derivation {
   public static Facts of(Job job, Catalogue catalogue, Limits limits, Problems problems) {
     Layout layout = new LayoutBuilder().build(job, catalogue, problems);
     BondingNames.check(layout, problems);
-    Answers answers = new Answers();
-    questions().forEach(question -> question.ask(layout, limits, answers));
+    Answers answers = answers(layout, limits);
     return new Facts(layout, answers.facts(), answers.missing());
   }
 
-  private static List<Question> questions() {
-    return Stream.of(
-            ClampQuestions.ALL, RoofQuestions.ALL, BondingQuestions.ALL, SurveyQuestions.ALL)
-        .flatMap(List::stream)
-        .toList();
+  /** Half of the questions are asked on another core; the order of the answers is always the same. */
+  private static Answers answers(Layout layout, Limits limits) {
+    CompletableFuture<Answers> roof =
+        CompletableFuture.supplyAsync(() -> ask(RoofQuestions.ALL, layout, limits));
+    Answers answers = ask(ClampQuestions.ALL, layout, limits);
+    Answers others = ask(BondingQuestions.ALL, layout, limits);
+    Answers survey = ask(SurveyQuestions.ALL, layout, limits);
+    answers.addAll(result(roof));
+    answers.addAll(others);
+    answers.addAll(survey);
+    return answers;
+  }
+
+  private static Answers ask(List<Question> questions, Layout layout, Limits limits) {
+    Answers answers = new Answers();
+    questions.forEach(question -> question.ask(layout, limits, answers));
+    return answers;
+  }
+
+  /** A fault on the other core is the same fault here. */
+  private static Answers result(CompletableFuture<Answers> future) {
+    try {
+      return future.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw e;
+    }
   }
 }

@@ -39,8 +39,8 @@ public final class Reviewer {
   public Reviewer() {
     // Each takes as long as reading a job, so all are done at the same time.
     this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read);
-    this.rulebook = CompletableFuture.supplyAsync(Rulebook::builtIn);
     this.limits = CompletableFuture.supplyAsync(LimitsReader::read);
+    this.rulebook = CompletableFuture.supplyAsync(Rulebook::builtIn);
   }
 
   /**

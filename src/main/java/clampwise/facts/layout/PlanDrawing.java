@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
@@ -61,7 +62,14 @@ final class PlanDrawing {
             .flatMap(i -> corner(before(i).line(), edges.get(i).line(), legM, widthM)));
   }
 
+  /** The common part; two upright rectangles, the usual case, need no overlay. */
   static Geometry both(Geometry one, Geometry other) {
+    if (one.isRectangle() && other.isRectangle()) {
+      Envelope common = one.getEnvelopeInternal().intersection(other.getEnvelopeInternal());
+      return common.getArea() > 0
+          ? PlaneAxes.shapes().toGeometry(common)
+          : PlaneAxes.shapes().createPolygon();
+    }
     return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
   }
 
@@ -102,10 +110,12 @@ final class PlanDrawing {
   }
 
   private Geometry inside(Stream<Polygon> parts) {
-    List<Geometry> all = new ArrayList<>(parts.toList());
-    Geometry union =
-        all.isEmpty() ? PlaneAxes.shapes().createPolygon() : OverlayNGRobust.union(all);
-    return both(union, area);
+    List<Geometry> all = parts.map(part -> both(part, area)).filter(p -> !p.isEmpty()).toList();
+    return switch (all.size()) {
+      case 0 -> PlaneAxes.shapes().createPolygon();
+      case 1 -> all.get(0);
+      default -> OverlayNGRobust.union(new ArrayList<>(all));
+    };
   }
 
   private static LineSegment inPlan(LineSegment line, double planPerSlope) {

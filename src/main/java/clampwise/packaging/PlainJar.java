@@ -1,0 +1,71 @@
+package clampwise.packaging;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Enumeration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+
+/** Rewrites a jar so that its lambdas and records need no linking at run time. */
+public final class PlainJar {
+
+  private static final String CLASS = ".class";
+
+  private PlainJar() {}
+
+  /**
+   * Rewrites a jar in place; the old one stays if anything fails.
+   *
+   * @param arguments the jar
+   */
+  public static void main(String[] arguments) throws IOException {
+    Path jar = Path.of(arguments[0]);
+    Path next = jar.resolveSibling(jar.getFileName() + ".next");
+    write(plain(entries(jar)), next);
+    Files.move(next, jar, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static Map<String, byte[]> entries(Path jar) throws IOException {
+    Map<String, byte[]> entries = new LinkedHashMap<>();
+    try (ZipFile zip = new ZipFile(jar.toFile())) {
+      for (Enumeration<? extends ZipEntry> each = zip.entries(); each.hasMoreElements(); ) {
+        ZipEntry entry = each.nextElement();
+        entries.put(entry.getName(), zip.getInputStream(entry).readAllBytes());
+      }
+    }
+    return entries;
+  }
+
+  private static Map<String, byte[]> plain(Map<String, byte[]> entries) {
+    Map<String, byte[]> classes = new TreeMap<>();
+    entries.forEach(
+        (name, bytes) -> {
+          if (name.endsWith(CLASS) && !name.startsWith("META-INF/")) {
+            classes.put(name.substring(0, name.length() - CLASS.length()), bytes);
+          }
+        });
+    Map<String, byte[]> result = new LinkedHashMap<>(entries);
+    PlainClasses.of(classes).forEach((name, bytes) -> result.put(name + CLASS, bytes));
+    return result;
+  }
+
+  private static void write(Map<String, byte[]> entries, Path jar) throws IOException {
+    try (OutputStream out = Files.newOutputStream(jar);
+        ZipOutputStream zip = new ZipOutputStream(out)) {
+      for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+        ZipEntry written = new ZipEntry(entry.getKey());
+        written.setTime(0);
+        zip.putNextEntry(written);
+        zip.write(entry.getValue());
+        zip.closeEntry();
+      }
+    }
+  }
+}
