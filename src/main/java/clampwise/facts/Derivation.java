@@ -28,7 +28,9 @@ public final class Derivation {
     return new Facts(layout, answers.facts(), answers.missing());
   }
 
-  /** Half of the questions are asked on another core; the order of the answers is always the same. */
+  /**
+   * Half of the questions are asked on another core; the order of the answers is always the same.
+   */
   private static Answers answers(Layout layout, Limits limits) {
     CompletableFuture<Answers> roof =
         CompletableFuture.supplyAsync(() -> ask(RoofQuestions.ALL, layout, limits));

@@ -9,13 +9,9 @@ import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.jsontype.TypeDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.type.CollectionType;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /** Binds nodes to the records of the job with Jackson, without annotations. */
@@ -24,6 +20,11 @@ final class Binding {
   private static final ObjectReader READER = mapper().reader();
 
   private Binding() {}
+
+  /** Gets everything ready that the first binding needs, so that it can be done ahead of it. */
+  static void prepare() {
+    Deserializing.of(Job.class);
+  }
 
   /** The record of a node; empty, after a problem, if the node cannot be read as one. */
   static <T> Optional<T> bind(Node node, Class<T> type, Reading reading) {
@@ -57,52 +58,10 @@ final class Binding {
 
   private static final class JobDeserializers extends Deserializers.Base {
 
-    private final Map<Class<?>, JsonDeserializer<?>> values = values();
-
     @Override
     public JsonDeserializer<?> findBeanDeserializer(
         JavaType type, DeserializationConfig config, BeanDescription description) {
-      Class<?> raw = type.getRawClass();
-      JsonDeserializer<?> value = values.get(raw);
-      if (value != null) {
-        return value;
-      }
-      if (raw == Choice.class) {
-        return choice(type.containedType(0).getRawClass());
-      }
-      return raw == Named.class
-          ? new NamedDeserializer(type.containedType(0))
-          : new RecordDeserializer(raw);
-    }
-
-    @Override
-    public JsonDeserializer<?> findCollectionDeserializer(
-        CollectionType type,
-        DeserializationConfig config,
-        BeanDescription description,
-        TypeDeserializer itemTypes,
-        JsonDeserializer<?> items) {
-      return new ListDeserializer(type.getContentType());
-    }
-
-    @SuppressWarnings({"unchecked", "rawtypes"})
-    private static JsonDeserializer<?> choice(Class<?> type) {
-      return Words.choice((Class) type);
-    }
-
-    private static Map<Class<?>, JsonDeserializer<?>> values() {
-      Map<Class<?>, JsonDeserializer<?>> values = new HashMap<>();
-      values.put(Text.class, Words.text());
-      values.put(Count.class, Words.count());
-      values.put(Flag.class, Words.flag());
-      values.put(LengthRange.class, Quantities.lengthRange());
-      values.put(Spot.class, Quantities.spot());
-      values.put(Size.class, Quantities.size());
-      values.put(Quantity.Thickness.class, Quantities.thickness());
-      for (QuantityKind<?> kind : QuantityKind.all()) {
-        values.put(kind.type(), Quantities.of(kind));
-      }
-      return values;
+      return Deserializing.of(type.getRawClass());
     }
   }
 }

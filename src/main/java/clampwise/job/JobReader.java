@@ -21,6 +21,11 @@ public final class JobReader {
 
   private JobReader() {}
 
+  /** Gets ready for the first job; may be done on another core while the program starts. */
+  public static void prepare() {
+    Binding.prepare();
+  }
+
   /** The job of a file; files it names lie in the same folder. */
   public static Optional<Job> read(Path file, Problems problems) {
     String name = SourceFiles.nameOf(file);

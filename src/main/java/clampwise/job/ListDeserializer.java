@@ -4,9 +4,9 @@ import clampwise.source.Node;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import java.io.IOException;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -20,12 +20,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class ListDeserializer extends JsonDeserializer<List<?>> {
 
-  private static final Set<Class<?>> KEPT =
+  private static final Set<Type> KEPT =
       Set.of(Attach.Point.class, Bonding.Jumper.class, Bonding.Lug.class, Field.Column.class);
 
-  private final JavaType item;
+  private final Type item;
 
-  ListDeserializer(JavaType item) {
+  ListDeserializer(Type item) {
     this.item = item;
   }
 
@@ -40,7 +40,7 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
       parser.skipChildren();
       return null;
     }
-    JsonDeserializer<Object> items = context.findContextualValueDeserializer(item, null);
+    JsonDeserializer<?> items = Deserializing.of(item);
     List<Object> values = new ArrayList<>();
     boolean complete = true;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
@@ -57,13 +57,11 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
       Reading.of(context).problem(node.at(), "an empty list", "one item or more, or no key");
       return null;
     }
-    return complete || KEPT.contains(item.getRawClass())
-        ? Collections.unmodifiableList(values)
-        : null;
+    return complete || KEPT.contains(item) ? Collections.unmodifiableList(values) : null;
   }
 
   /** Seam numbers stand under the number of their line. */
   private boolean mayBeEmpty(String key) {
-    return item.getRawClass() == Count.class || Ranges.mayBeEmpty(key);
+    return item == Count.class || Ranges.mayBeEmpty(key);
   }
 }

@@ -4,9 +4,9 @@ import clampwise.source.Node;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import java.io.IOException;
+import java.lang.reflect.Type;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads a mapping with free keys; values that cannot be read leave their name behind. */
 final class NamedDeserializer extends JsonDeserializer<Named<?>> {
 
-  private final JavaType item;
+  private final Type item;
 
-  NamedDeserializer(JavaType item) {
+  NamedDeserializer(Type item) {
     this.item = item;
   }
 
@@ -31,7 +31,7 @@ final class NamedDeserializer extends JsonDeserializer<Named<?>> {
       parser.skipChildren();
       return null;
     }
-    JsonDeserializer<Object> items = context.findContextualValueDeserializer(item, null);
+    JsonDeserializer<?> items = Deserializing.of(item);
     Map<String, Named.Item<Object>> values = new LinkedHashMap<>();
     Set<String> unreadable = new LinkedHashSet<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {

@@ -5,7 +5,6 @@ import clampwise.source.Node;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import java.io.IOException;
 import java.lang.reflect.Constructor;
@@ -101,8 +100,7 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
   private static @Nullable Object value(
       Shape.Slot slot, NodeParser nodes, DeserializationContext context) throws IOException {
     Node node = nodes.node();
-    JavaType type = context.getTypeFactory().constructType(slot.value());
-    Object value = context.findContextualValueDeserializer(type, null).deserialize(nodes, context);
+    Object value = Deserializing.of(slot.value()).deserialize(nodes, context);
     if (value == null) {
       Reading.of(context).lost().add(node);
     }

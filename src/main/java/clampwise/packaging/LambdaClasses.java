@@ -83,7 +83,7 @@ final class LambdaClasses {
 
   private MethodInsnNode make(Lambda lambda) {
     String name = host.name + "$$Plain" + made.size();
-        made.put(name, LambdaWriter.write(lambda, name, Access.nestOf(host), Opcodes.V11));
+    made.put(name, LambdaWriter.write(lambda, name, Access.nestOf(host), Opcodes.V11));
     return new MethodInsnNode(
         Opcodes.INVOKESTATIC, name, LambdaWriter.MAKE, lambda.creation().getDescriptor(), false);
   }

@@ -54,7 +54,9 @@ final class PlainClasses {
     }
     changed.putAll(lambdas.made());
     if (!lambdas.made().isEmpty()) {
-      newMembers.computeIfAbsent(Access.nestOf(host), nest -> new ArrayList<>()).addAll(lambdas.made().keySet());
+      newMembers
+          .computeIfAbsent(Access.nestOf(host), nest -> new ArrayList<>())
+          .addAll(lambdas.made().keySet());
     }
   }
 

@@ -44,8 +44,7 @@ final class RecordMethods {
     boolean any = false;
     for (MethodNode method : List.copyOf(type.methods)) {
       for (AbstractInsnNode step : method.instructions.toArray()) {
-        if (step instanceof InvokeDynamicInsnNode linked
-            && linked.bsm.getOwner().equals(FACTORY)) {
+        if (step instanceof InvokeDynamicInsnNode linked && linked.bsm.getOwner().equals(FACTORY)) {
           method.instructions.set(linked, new RecordMethods(type, linked).write(linked));
           any = true;
         }
@@ -58,8 +57,7 @@ final class RecordMethods {
     String name = "plain$" + linked.name;
     int access = Opcodes.ACC_PRIVATE | Opcodes.ACC_STATIC | Opcodes.ACC_SYNTHETIC;
     MethodNode method = new MethodNode(access, name, linked.desc, null, null);
-    GeneratorAdapter code =
-        new GeneratorAdapter(access, new Method(name, linked.desc), method);
+    GeneratorAdapter code = new GeneratorAdapter(access, new Method(name, linked.desc), method);
     switch (linked.name) {
       case "equals" -> equals(code, method);
       case "hashCode" -> hash(code);

@@ -37,10 +37,12 @@ public final class Reviewer {
 
   /** A reviewer with the rules, limits and parts that ship with the program. */
   public Reviewer() {
-    // Each takes as long as reading a job, so all are done at the same time.
+    // Each takes as long as reading a job, so all are done at the same time, the first needed
+    // first.
+    CompletableFuture.runAsync(JobReader::prepare);
     this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read);
     this.limits = CompletableFuture.supplyAsync(LimitsReader::read);
-    this.rulebook = CompletableFuture.supplyAsync(Rulebook::builtIn);
+    this.rulebook = CompletableFuture.supplyAsync(Rulebook::prepared);
   }
 
   /**

@@ -35,6 +35,11 @@ final class Engine {
     return new Engine(KieBaseBuilder.createKieBaseFromModel(models));
   }
 
+  /** Loads what the first session needs; may be done on another core before there are facts. */
+  void prepare() {
+    apply(List.of(), new Report());
+  }
+
   /** What each rule says of itself, in order of their ids. */
   List<RuleCard> cards() {
     return cards;

@@ -18,6 +18,13 @@ public final class Rulebook {
     return of(RuleIndex.lines(RuleIndex.MODELS).stream().map(Rulebook::model).toList());
   }
 
+  /** The rules that ship with the program, ready for the first job. */
+  public static Rulebook prepared() {
+    Rulebook rulebook = builtIn();
+    rulebook.engine.prepare();
+    return rulebook;
+  }
+
   /** Rules compiled elsewhere. */
   public static Rulebook of(List<Model> models) {
     return new Rulebook(Engine.of(models));
