@@ -12,6 +12,7 @@ public final class Calculations {
   /** All calculations, in the order in which they are listed. */
   public static List<Calculation> all() {
     return Stream.of(
+            WindCalculations.all(),
             SnowCalculations.all(),
             DriftCalculations.all(),
             CombinationCalculations.all(),

@@ -6,6 +6,9 @@ import clampwise.calc.wind.PanelLimits;
 import clampwise.calc.wind.PanelLimits.Bound;
 import clampwise.calc.wind.WindChoices;
 import clampwise.calc.wind.WindCode;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The wind standard with the tables and limits that ship with the program. */
 public final class WindCodes {
@@ -17,6 +20,13 @@ public final class WindCodes {
   /** An edition with what stands when nothing is chosen. */
   public static WindCode read(Edition edition, Limits limits) {
     return of(edition, TablesReader.read(TABLES), limits);
+  }
+
+  /** All editions, over tables that are read once. */
+  public static Map<Edition, WindCode> readAll(Limits limits) {
+    Tables tables = TablesReader.read(TABLES);
+    return Stream.of(Edition.values())
+        .collect(Collectors.toMap(edition -> edition, edition -> of(edition, tables, limits)));
   }
 
   /** An edition over tables that are already read. */

@@ -1,6 +1,7 @@
 package clampwise.calc.wind;
 
 import clampwise.calc.trail.Term;
+import java.util.List;
 
 /**
  * External pressure coefficients of a place on a roof.
@@ -9,6 +10,11 @@ import clampwise.calc.trail.Term;
  * @param negative away from it, below 0 [-]
  */
 public record Coefficients(double positive, double negative) {
+
+  /** Both as terms. */
+  public List<Term> terms() {
+    return List.of(positiveTerm(), negativeTerm());
+  }
 
   Term positiveTerm() {
     return Term.number("GC_p_pos", "external coefficient toward the roof", positive);

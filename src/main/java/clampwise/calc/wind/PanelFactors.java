@@ -10,11 +10,13 @@ import clampwise.calc.trail.Term;
  */
 public record PanelFactors(double edge, double equalisation) {
 
-  Term edgeTerm() {
+  /** The edge factor as a term. */
+  public Term edgeTerm() {
     return Term.number("gamma_E", "array edge factor, uplift", edge);
   }
 
-  Term equalisationTerm() {
+  /** The equalisation factor as a term. */
+  public Term equalisationTerm() {
     return Term.number("gamma_a", "pressure equalisation factor", equalisation);
   }
 }

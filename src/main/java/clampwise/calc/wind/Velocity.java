@@ -16,7 +16,8 @@ public record Velocity(double pressurePa, double directionality) {
     return pressurePa * directionality;
   }
 
-  Term term() {
+  /** It as a term. */
+  public Term term() {
     return Term.pressure("q_h", "velocity pressure", pressurePa);
   }
 

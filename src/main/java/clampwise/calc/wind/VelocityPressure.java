@@ -39,7 +39,7 @@ public final class VelocityPressure {
     Term kzt = Term.number("K_zt", "topographic factor", site.topographic());
     work.given(kzt, topography);
     Term ke = Term.number("K_e", "ground elevation factor", GroundElevation.of(code, site, work));
-    Term kd = directionality(code, work);
+    Term kd = Directionality.write(code, work);
     Term speed = new Term("V", "basic wind speed", site.speedMS(), Dimension.SPEED);
     List<Term> inputs = new ArrayList<>(List.of(ExposureCoefficient.result(k), kzt, ke));
     boolean inside = code.edition().hasDirectionalityInVelocity();
@@ -48,7 +48,7 @@ public final class VelocityPressure {
     }
     double factors = inputs.stream().mapToDouble(Term::si).reduce(1, (a, b) -> a * b);
     inputs.add(speed);
-    return new Velocity(pressure(code, factors, inputs, work), inside ? 1 : kd.si());
+    return Directionality.leftFor(code, pressure(code, factors, inputs, work));
   }
 
   private static double pressure(WindCode code, double factors, List<Term> inputs, Work work) {
@@ -65,11 +65,5 @@ public final class VelocityPressure {
         formula.append("^2").toString(),
         code.cite(code.table(key)),
         inputs.toArray(Term[]::new));
-  }
-
-  private static Term directionality(WindCode code, Work work) {
-    Term kd = Term.number("K_d", "directionality factor", code.number("directionality", "factor"));
-    work.given(kd, code.cite(code.table("directionality")));
-    return kd;
   }
 }
