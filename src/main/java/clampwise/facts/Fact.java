@@ -19,7 +19,10 @@ public interface Fact {
   /** What the fact is about. */
   Subject subject();
 
-  /** What would have to change if the fact is a defect; facts with one cause make one finding. */
+  /**
+   * What would have to change if the fact is a defect; facts with one cause make one finding. The
+   * same part of several fields is one cause too where it goes back to the same written values.
+   */
   default Subject cause() {
     return subject();
   }

@@ -6,11 +6,9 @@ import clampwise.facts.Missing;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
-import clampwise.finding.Subject;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,10 +46,8 @@ final class Verdict {
 
   private Stream<Finding> findings(RuleCard card) {
     FindingWriter writer = new FindingWriter(components, card);
-    Map<Subject, List<Fact>> byCause =
-        report.facts(card.id()).stream()
-            .collect(Collectors.groupingBy(Fact::cause, TreeMap::new, Collectors.toList()));
-    return byCause.entrySet().stream().map(each -> writer.write(each.getKey(), each.getValue()));
+    return Causes.of(report.facts(card.id())).entrySet().stream()
+        .map(each -> writer.write(each.getKey(), each.getValue()));
   }
 
   private Stream<NotChecked> gaps(RuleCard card) {

@@ -38,6 +38,18 @@ final class ExampleJobs {
     return facts(job, problems);
   }
 
+  /** The facts of an example with more laid over it; its problems do not matter. */
+  static Facts facts(PageExample example, String more) {
+    Problems problems = new Problems();
+    Node base = tree(BASES.resolve(example.base() + ".yaml"), problems);
+    Node over = YamlReader.read(example.page(), example.yaml(), problems).orElse(base);
+    Node both = Overlay.lay(base, over);
+    Node all = Overlay.lay(both, YamlReader.read("more", more, problems).orElse(both));
+    return JobReader.read(example.page(), all, problems)
+        .map(job -> Derivation.of(job, NOTHING, LimitsReader.read(), problems))
+        .orElseThrow();
+  }
+
   /** The facts of a base job as it stands. */
   static Facts facts(Path base) {
     Problems problems = new Problems();

@@ -26,4 +26,10 @@ public record FieldGround(
     int frames,
     int grounded,
     int groundedAtLeast)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public Subject cause() {
+    return Subject.of("bonding", "ground of field " + field);
+  }
+}

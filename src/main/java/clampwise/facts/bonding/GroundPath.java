@@ -30,4 +30,10 @@ public record GroundPath(
     int lugs,
     int lugsAtLeast,
     Optional<String> jumper)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public Subject cause() {
+    return Subject.of("bonding", "frames bonded to " + module);
+  }
+}

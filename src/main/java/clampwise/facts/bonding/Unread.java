@@ -1,5 +1,6 @@
 package clampwise.facts.bonding;
 
+import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Bonding;
@@ -24,7 +25,12 @@ final class Unread {
     return Stream.of("jumpers", "lugs")
         .filter(key -> unreadable.touches("bonding", key))
         .findFirst()
-        .map(key -> "not all " + key + " could be read");
+        .map(key -> "not all " + key + " could be read")
+        .or(
+            () ->
+                BondingNames.problems(layout).stream()
+                    .findFirst()
+                    .map(problem -> "the bonding names " + problem.found()));
   }
 
   static Unread of(Layout layout, Bonding bonding) {

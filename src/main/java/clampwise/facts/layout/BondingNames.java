@@ -19,31 +19,48 @@ public final class BondingNames {
 
   private BondingNames() {}
 
-  /** Adds a problem for each name of a module that is not placed. */
+  /** Adds a problem for each name of a module or row that is not there. */
   public static void check(Layout layout, Problems problems) {
-    layout.job().bonding().ifPresent(bonding -> checkRows(layout, bonding, problems));
-    List<Text> written = layout.job().bonding().map(BondingNames::modules).orElse(List.of());
+    problems(layout).forEach(problems::add);
+  }
+
+  /** The problems of names in the bonding. */
+  public static List<Problem> problems(Layout layout) {
+    return layout
+        .job()
+        .bonding()
+        .map(bonding -> Stream.concat(rows(layout, bonding), modules(layout, bonding)).toList())
+        .orElse(List.of());
+  }
+
+  private static Stream<Problem> modules(Layout layout, Bonding bonding) {
+    List<Text> written = modules(bonding);
     if (written.isEmpty()) {
-      return;
+      return Stream.empty();
     }
     Set<String> placed =
         layout.fields().stream()
             .flatMap(field -> field.modules().stream())
             .map(PlacedModule::name)
             .collect(Collectors.toSet());
-    written.stream()
+    return written.stream()
         .filter(name -> !placed.contains(name.value()))
         .filter(name -> isReadable(layout, name))
-        .forEach(name -> problems.add(unknown(name, placed)));
+        .map(name -> unknown(name, placed));
   }
 
-  private static void checkRows(Layout layout, Bonding bonding, Problems problems) {
-    for (Jumper jumper : bonding.jumpers()) {
-      layout.fields().stream()
-          .filter(field -> jumper.field().filter(n -> n.value().equals(field.name())).isPresent())
-          .filter(field -> jumper.row().filter(row -> row.value() > rows(field)).isPresent())
-          .forEach(field -> problems.add(noRow(field, jumper.row().orElseThrow())));
-    }
+  private static Stream<Problem> rows(Layout layout, Bonding bonding) {
+    return bonding.jumpers().stream()
+        .flatMap(
+            jumper ->
+                layout.fields().stream()
+                    .filter(field -> isOf(jumper, field))
+                    .filter(field -> jumper.row().filter(r -> r.value() > rows(field)).isPresent())
+                    .map(field -> noRow(field, jumper.row().orElseThrow())));
+  }
+
+  private static boolean isOf(Jumper jumper, FieldLayout field) {
+    return jumper.field().filter(name -> name.value().equals(field.name())).isPresent();
   }
 
   private static int rows(FieldLayout field) {

@@ -13,18 +13,17 @@ final class ArrayHeights implements Question {
 
   @Override
   public void ask(Layout layout, Limits limits, Answers answers) {
-    WrittenOnce written = new WrittenOnce(layout, field -> TopHeight.of(field).map(TopHeight::at));
     Limit most = limits.get("array-height-most");
     WindMethod.each(
         layout,
-        (plane, field) -> ask(field, most, written, answers),
+        (plane, field) -> ask(field, most, answers),
         (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
   }
 
-  private static void ask(FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
+  private static void ask(FieldLayout field, Limit most, Answers answers) {
     TopHeight.of(field)
         .ifPresentOrElse(
-            height -> answers.add(fact(field, height, most, written)),
+            height -> answers.add(fact(field, height, most)),
             () -> missing(field, TopHeight.unknown(field), answers));
   }
 
@@ -32,11 +31,10 @@ final class ArrayHeights implements Question {
     answers.missing(ArrayHeight.class, RoofSubjects.field(field), reason, field.at());
   }
 
-  private static ArrayHeight fact(
-      FieldLayout field, TopHeight height, Limit most, WrittenOnce written) {
+  private static ArrayHeight fact(FieldLayout field, TopHeight height, Limit most) {
     return new ArrayHeight(
         RoofSubjects.field(field).part("height"),
-        written.cause(field).part("height"),
+        RoofSubjects.field(field).part("height"),
         height.at(),
         height.unit(),
         field.name(),

@@ -22,20 +22,19 @@ final class ArrayTilts implements Question {
 
   @Override
   public void ask(Layout layout, Limits limits, Answers answers) {
-    WrittenOnce written = new WrittenOnce(layout, field -> field.field().tilt().map(Slope::at));
     Limit most = limits.get("array-tilt-most");
     WindMethod.each(
         layout,
-        (plane, field) -> ask(field, most, written, answers),
+        (plane, field) -> ask(field, most, answers),
         (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
   }
 
-  private static void ask(FieldLayout field, Limit most, WrittenOnce written, Answers answers) {
+  private static void ask(FieldLayout field, Limit most, Answers answers) {
     Optional<Slope> tilt = field.field().tilt();
     if (tilt.isPresent()) {
-      answers.add(fact(field, tilt.get(), most, written));
+      answers.add(fact(field, tilt.get(), most));
     } else if (isOfOnePart(field)) {
-      answers.add(fact(field, new Slope(0, Units.DEGREE, field.at()), most, written));
+      answers.add(fact(field, new Slope(0, Units.DEGREE, field.at()), most));
     } else {
       String reason = "the tilt of field " + field.name() + " against the roof is not given";
       missing(field, reason, answers);
@@ -56,12 +55,12 @@ final class ArrayTilts implements Question {
     answers.missing(ArrayTilt.class, RoofSubjects.field(field), reason, field.at());
   }
 
-  private static ArrayTilt fact(FieldLayout field, Slope tilt, Limit most, WrittenOnce written) {
+  private static ArrayTilt fact(FieldLayout field, Slope tilt, Limit most) {
     Unit shown = tilt.unit();
     Span at = tilt.at();
     return new ArrayTilt(
         RoofSubjects.field(field).part("tilt"),
-        written.cause(field).part("tilt"),
+        RoofSubjects.field(field).part("tilt"),
         at,
         shown,
         field.name(),

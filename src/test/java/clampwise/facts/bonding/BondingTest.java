@@ -66,8 +66,14 @@ class BondingTest {
   }
 
   @Test
-  void aRowAboveTheFieldTiesNothing() {
-    assertThat(islands(facts(RATED, 3, "{field: A, row: 5}"))).hasSize(3);
+  void aRowAboveTheFieldIsAProblemAndLeavesTheGroundUnchecked() {
+    Problems problems = new Problems();
+    Facts facts = facts(job(RATED, 3, "{field: A, row: 5}"), problems);
+
+    assertThat(problems.sorted()).hasSize(1);
+    assertThat(islands(facts)).isEmpty();
+    assertThat(reasons(GroundPath.class, facts))
+        .containsExactly("the bonding names row 5; field A has 4 rows");
   }
 
   @Test
@@ -149,10 +155,14 @@ class BondingTest {
 
   private static Facts facts(String text) {
     Problems problems = new Problems();
-    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
-    Facts facts = Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems);
+    Facts facts = facts(text, problems);
     assertThat(problems.sorted()).isEmpty();
     return facts;
+  }
+
+  private static Facts facts(String text, Problems problems) {
+    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
+    return Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems);
   }
 
   private static String job(String midClamp, int columns, String jumpers) {
