@@ -73,7 +73,8 @@ public final class GivenReader {
 
   private void read(Input input, Map<String, String> values) {
     Optional<String> written = Optional.ofNullable(values.get(input.name()));
-    Optional<String> text = written.or(input::unset).filter(t -> written.isPresent() || !t.isEmpty());
+    Optional<String> text =
+        written.or(input::unset).filter(t -> written.isPresent() || !t.isEmpty());
     if (text.isPresent()) {
       texts.add(new Reading.Text(input, text.get(), written.isPresent()));
       value(input, text.get(), written.isPresent());
@@ -149,7 +150,6 @@ public final class GivenReader {
   }
 
   private void problem(Input input, String found, String hint) {
-    problems.add(
-        input.name() + " is " + found + "; expected " + InputText.expected(input) + hint);
+    problems.add(input.name() + " is " + found + "; expected " + InputText.expected(input) + hint);
   }
 }

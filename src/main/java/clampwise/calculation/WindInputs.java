@@ -10,6 +10,7 @@ import clampwise.calc.wind.WindBuilding;
 import clampwise.calc.wind.WindChoices;
 import clampwise.calc.wind.WindChoices.Equalisation;
 import clampwise.calc.wind.WindChoices.ExposedReading;
+import clampwise.calc.wind.WindChoices.ExposureMethod;
 import clampwise.calc.wind.WindChoices.HipCurve;
 import clampwise.calc.wind.WindCode;
 import clampwise.calc.wind.WindSite;
@@ -17,7 +18,6 @@ import clampwise.catalogue.LimitsReader;
 import clampwise.catalogue.WindCodes;
 import clampwise.units.Dimension;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -56,9 +56,9 @@ final class WindInputs {
   /** How the exposure coefficient is found. */
   static final List<Input> METHOD =
       List.of(
-          Input.word("exposure-method", "exposure coefficient by", "table", "formula")
+          Input.word("exposure-method", "exposure coefficient by", "table", "formula", "severe")
               .unless("table"),
-          Input.word("exposure-floor", "floor of 0.70 in exposure B", "no", "yes").unless("no"));
+          Words.yesNo("exposure-floor", "floor of 0.70 in exposure B").unless("no"));
 
   /** Ground elevation, in either form. */
   static final List<Input> GROUND =
@@ -109,8 +109,7 @@ final class WindInputs {
           Input.of("parapet", "height of the parapet", Dimension.LENGTH, 0.0, 10.0).unless("0 ft"),
           Input.word("hip-curve", "end of figure 30.3-2F", "to-200-sq-ft", "to-100-sq-ft")
               .unless("to-200-sq-ft"),
-          Input.word("wall-reduction", "walls behind a parapet less 10 percent", "no", "yes")
-              .unless("no"));
+          Words.yesNo("wall-reduction", "walls behind a parapet less 10 percent").unless("no"));
 
   private WindInputs() {}
 
@@ -120,7 +119,7 @@ final class WindInputs {
   }
 
   static WindCode code(Given given) {
-    Edition edition = Edition.valueOf(name(given.word("edition")));
+    Edition edition = Words.choice(Edition.class, given.word("edition"));
     return Shipped.CODES.get(edition).with(choices(given));
   }
 
@@ -131,23 +130,37 @@ final class WindInputs {
   }
 
   private static WindChoices choices(Given given) {
-    return new WindChoices(
-        is(given, "exposure-method", "formula"),
-        is(given, "exposure-floor", "yes"),
-        is(given, "hip-curve", "to-100-sq-ft") ? HipCurve.TO_100_SQ_FT : HipCurve.TO_200_SQ_FT,
-        reading(given),
-        is(given, "equalisation", "to-0.45") ? Equalisation.TO_0_45 : Equalisation.TO_0_40,
-        is(given, "wall-reduction", "yes"));
-  }
-
-  private static Optional<ExposedReading> reading(Given given) {
-    return Optional.ofNullable(given.words().get("exposed-reading"))
+    WindChoices choices =
+        WindChoices.usual()
+            .with(choice(given, "exposure-method", ExposureMethod.TABLE))
+            .with(choice(given, "hip-curve", HipCurve.TO_200_SQ_FT))
+            .with(equalisation(given))
+            .withExposureFloor(isYes(given, "exposure-floor"))
+            .withWallReduced(isYes(given, "wall-reduction"));
+    return word(given, "exposed-reading")
         .filter(word -> !word.equals("edition"))
-        .map(word -> ExposedReading.valueOf(name(word)));
+        .map(word -> choices.with(Words.choice(ExposedReading.class, word)))
+        .orElse(choices);
   }
 
-  private static boolean is(Given given, String input, String word) {
-    return word.equals(given.words().get(input));
+  private static <E extends Enum<E>> E choice(Given given, String input, E usual) {
+    return word(given, input)
+        .map(word -> Words.choice(usual.getDeclaringClass(), word))
+        .orElse(usual);
+  }
+
+  private static Equalisation equalisation(Given given) {
+    return word(given, "equalisation").filter("to-0.45"::equals).isPresent()
+        ? Equalisation.TO_0_45
+        : Equalisation.TO_0_40;
+  }
+
+  private static boolean isYes(Given given, String input) {
+    return word(given, input).filter("yes"::equals).isPresent();
+  }
+
+  private static Optional<String> word(Given given, String input) {
+    return Optional.ofNullable(given.words().get(input));
   }
 
   static WindSite site(Given given) {
@@ -165,7 +178,7 @@ final class WindInputs {
 
   static Roof roof(Given given) {
     return new Roof(
-        Shape.valueOf(name(given.word("roof"))),
+        Words.choice(Shape.class, given.word("roof")),
         given.number("slope"),
         given.find("least-width").orElse(Double.NaN),
         given.number("height"));
@@ -176,15 +189,10 @@ final class WindInputs {
   }
 
   static Enclosure enclosure(Given given) {
-    String word = given.words().getOrDefault("enclosure", "enclosed");
-    return Enclosure.valueOf(name(word));
+    return choice(given, "enclosure", Enclosure.ENCLOSED);
   }
 
   static Patch patch(Given given) {
     return new Patch(given.word("zone"), given.number("area"));
-  }
-
-  private static String name(String word) {
-    return word.toUpperCase(Locale.ROOT).replace('-', '_');
   }
 }

@@ -37,29 +37,12 @@ final class Samples {
     return WrittenSamples.of(calculation.name()).stream().map(this::read).toList();
   }
 
-  /** Reads {@code key=value; key=value}; what is left out takes its default. */
+  /** Reads {@code key=value; key=value} as the command does. */
   private Given read(String text) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (String part : text.split(";")) {
-      String[] pair = part.trim().split("=", 2);
-      texts.put(pair[0], pair[1]);
-    }
-    Builder builder = new Builder();
-    for (Input input : calculation.inputs()) {
-      String value =
-          Optional.ofNullable(texts.remove(input.name())).orElseGet(() -> standing(input));
-      builder.put(input, value);
-    }
-    if (!texts.isEmpty()) {
-      throw new AssertionError(calculation.name() + " has no input " + texts.keySet());
-    }
-    return builder.given();
-  }
-
-  private String standing(Input input) {
-    return input
-        .unset()
-        .orElseThrow(() -> new AssertionError(calculation.name() + " needs " + input.name()));
+    Reading reading = GivenReader.read(calculation, List.of(text.split(";")));
+    return reading
+        .given()
+        .orElseThrow(() -> new AssertionError(calculation.name() + ": " + reading.problems()));
   }
 
   private Given random(Random dice) {

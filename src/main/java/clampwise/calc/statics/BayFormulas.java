@@ -116,11 +116,7 @@ final class BayFormulas {
         sum.plus("$1*$2^2/12", whole.load, length);
       } else if (load instanceof Named.Part part) {
         sum.plus(
-            "$1*(4*$4*($3^3-$2^3)-3*($3^4-$2^4))/(12*$4^2)",
-            part.load,
-            part.from,
-            part.to,
-            length);
+            "$1*(4*$4*($3^3-$2^3)-3*($3^4-$2^4))/(12*$4^2)", part.load, part.from, part.to, length);
       } else if (load instanceof Named.Force force) {
         sum.plus("$1*$2^2*($3-$2)/$3^2", force.force, force.at, length);
       }

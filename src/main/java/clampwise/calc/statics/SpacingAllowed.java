@@ -62,7 +62,8 @@ public record SpacingAllowed(double lengthM, int everySeams) {
         Term.number("c", "factor for frames that run over their clamps", zone.continuity),
         Term.pressure("p", "net pressure", zone.pressurePa),
         Term.length("d", "width of roof whose load comes to the line", zone.depthM));
-    Term ratio = Term.number("k", "seams from one attachment to the next", allowed.lengthM / pitchM);
+    Term ratio =
+        Term.number("k", "seams from one attachment to the next", allowed.lengthM / pitchM);
     List<Term> inputs = List.of(length, Term.length("e", "distance between seams", pitchM));
     work.write(new Line(ratio, "s/e", inputs, Source.STATICS, allowed.sentence()));
     return allowed;

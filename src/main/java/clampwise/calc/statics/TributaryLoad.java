@@ -26,7 +26,8 @@ public record TributaryLoad(double depthM, double gapM, double spacingM) {
    */
   public Term interior(double pressurePa, Work work) {
     Term area = Term.area("A_t", "tributary area, inner line", (depthM + gapM) * spacingM);
-    work.write(area, "(d+g)*s", PRACTICE, depth(), Term.length("g", "gap of rows", gapM), spacing());
+    work.write(
+        area, "(d+g)*s", PRACTICE, depth(), Term.length("g", "gap of rows", gapM), spacing());
     return force(area, pressurePa, work);
   }
 

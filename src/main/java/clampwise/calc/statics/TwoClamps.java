@@ -22,8 +22,8 @@ public record TwoClamps(double edgeM, double leftM, double rightM) {
   /**
    * Reactions, moments and tributary widths under an even load.
    *
-   * <p>R₂ = w L (L/2 - a)/(b - a), R₁ = w L - R₂; moments over the clamps -w a²/2 and -w (L - b)²/2,
-   * greatest between them R₁²/2w - R₁ a where the shear is zero between the clamps. Handbook
+   * <p>R₂ = w L (L/2 - a)/(b - a), R₁ = w L - R₂; moments over the clamps -w a²/2 and -w (L -
+   * b)²/2, greatest between them R₁²/2w - R₁ a where the shear is zero between the clamps. Handbook
    * formulas of beams with overhangs; holds for any two clamps on the edge.
    *
    * @param loadNPerM load of the edge [N/m], positive toward the clamps
@@ -31,7 +31,8 @@ public record TwoClamps(double edgeM, double leftM, double rightM) {
    */
   public Outcome<List<Term>> show(double loadNPerM, Work work) {
     Beam beam = new Beam(0, edgeM, new double[] {leftM, rightM});
-    return beam.under(loadNPerM).then(forces -> new Outcome.Result<>(lines(forces, loadNPerM, work)));
+    return beam.under(loadNPerM)
+        .then(forces -> new Outcome.Result<>(lines(forces, loadNPerM, work)));
   }
 
   private List<Term> lines(BeamForces forces, double loadNPerM, Work work) {

@@ -41,13 +41,7 @@ public record Expansion(double lengthM, Swing swing) {
     Term coefficient = given("alpha", metal, work);
     Term growth = Term.length("dL", "growth of the length", growthM(metal));
     work.write(
-        growth,
-        "alpha/10^6*L*(T_2-T_1)",
-        SOURCE,
-        coefficient,
-        length(),
-        swing.hot(),
-        swing.cold());
+        growth, "alpha/10^6*L*(T_2-T_1)", SOURCE, coefficient, length(), swing.hot(), swing.cold());
     return growth;
   }
 
@@ -73,8 +67,7 @@ public record Expansion(double lengthM, Swing swing) {
   }
 
   private static Term given(String symbol, Metal metal, Work work) {
-    Term term =
-        Swing.coefficient(symbol, metal.name(), metal.millionthsPerK(), work.measure());
+    Term term = Swing.coefficient(symbol, metal.name(), metal.millionthsPerK(), work.measure());
     work.given(term, metal.source());
     return term;
   }

@@ -52,8 +52,7 @@ public final class Movement {
    */
   public static Term slack(Term movement, Term factor, Source source, Work work) {
     Term slack = Term.length("s", "slack of the loop", factor.si() * movement.si());
-    work.write(
-        slack, factor.symbol() + "*" + movement.symbol(), source, factor, movement);
+    work.write(slack, factor.symbol() + "*" + movement.symbol(), source, factor, movement);
     return slack;
   }
 }

@@ -21,7 +21,8 @@ public final class ExposureCoefficient {
    * its rows, valid up to 500 ft, or by the formula of its note with the terrain constants of table
    * 26.11-1, valid up to the gradient height (7-22: constant above it, up to 3280 ft). Heights
    * below 15 ft take 15 ft. Tables second-hand. In 7-22 table and formula differ by up to 1.6
-   * percent; the note of the line says what the other of the two would give.
+   * percent; the note of the line says what the other of the two would give; the larger of both can
+   * be chosen.
    *
    * <p>The floor of 0.70 in exposure B below 30 ft belongs to the main system; it is applied only
    * if it was chosen.
@@ -56,9 +57,22 @@ public final class ExposureCoefficient {
   private static Outcome<Line> line(WindCode code, Exposure exposure, double zM) {
     Outcome<Line> byTable = ExposureTable.line(code, exposure, zM);
     Outcome<Line> byFormula = ExposureFormula.line(code, exposure, zM);
-    return code.choices().byFormula()
+    return isByFormula(code, byTable, byFormula)
         ? byFormula.then(line -> noting(line, "by the formula", "the table", byTable))
         : byTable.then(line -> noting(line, "by the table", "the formula", byFormula));
+  }
+
+  private static boolean isByFormula(
+      WindCode code, Outcome<Line> byTable, Outcome<Line> byFormula) {
+    return switch (code.choices().method()) {
+      case TABLE -> false;
+      case FORMULA -> true;
+      case SEVERE -> value(byFormula) > value(byTable);
+    };
+  }
+
+  private static double value(Outcome<Line> line) {
+    return line.result().map(found -> found.result().si()).orElse(0.0);
   }
 
   private static Outcome<Line> noting(Line line, String used, String other, Outcome<Line> rival) {

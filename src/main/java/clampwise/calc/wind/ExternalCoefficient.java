@@ -33,6 +33,10 @@ public final class ExternalCoefficient {
     if (!(patch.areaM2() > 0)) {
       return new NotApplicable<>("an effective wind area is above 0");
     }
+    if (patch.zone().equals("overhang")) {
+      return new NotApplicable<>(
+          "overhang coefficients are left out: panels parallel to a roof stay within its edges");
+    }
     return RoofFigure.of(code, building.roof())
         .then(figure -> known(code, figure))
         .then(figure -> byFigure(code, building, figure, new Asked(patch, work)));

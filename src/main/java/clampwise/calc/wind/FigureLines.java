@@ -73,7 +73,7 @@ final class FigureLines {
               + zones(table));
     }
     Line line = line(Curve.of(found.get()), patch, term, code.cite(table));
-    boolean open = figure.equals(OPEN_HIP) && "23".contains(row);
+    boolean open = isOpenHip(figure) && "23".contains(row);
     return new Result<>(work.write(open ? line.noting(openHip(line.note())) : line));
   }
 
@@ -97,11 +97,12 @@ final class FigureLines {
 
   private String key(String figure) {
     String key = "gcp-" + code.edition().number() + "-" + figure;
-    boolean shorter =
-        figure.equals(OPEN_HIP)
-            && code.edition() == Edition.ASCE_7_22
-            && code.choices().hipCurve() == HipCurve.TO_100_SQ_FT;
+    boolean shorter = isOpenHip(figure) && code.choices().hipCurve() == HipCurve.TO_100_SQ_FT;
     return shorter ? key + "-end-100" : key;
+  }
+
+  private boolean isOpenHip(String figure) {
+    return figure.equals(OPEN_HIP) && code.edition() == Edition.ASCE_7_22;
   }
 
   private static String zones(Table table) {
@@ -132,12 +133,14 @@ final class FigureLines {
     return reduced ? reduced(value, positive) : value;
   }
 
-  private static String parapetNote(String wallZone, Source note) {
-    return "parapet: that of wall zone "
+  private String parapetNote(String wallZone, Source note) {
+    String reduction = code.choices().wallReduced() ? "taken, as chosen" : "not taken";
+    return "because of the parapet that of wall zone "
         + wallZone
         + ", "
         + note.clause()
-        + "; without the reduction of walls, which is open, unless chosen";
+        + "; it is open whether the 10 percent less of walls hold here: "
+        + reduction;
   }
 
   private double reduced(double value, Term positive) {

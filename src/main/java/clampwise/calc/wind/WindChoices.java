@@ -6,7 +6,7 @@ import java.util.Optional;
  * What the standard leaves open, or what its transcriptions disagree on. Each is a stated
  * assumption; what is undecided takes the severe side until someone chooses.
  *
- * @param byFormula exposure coefficient by its formula instead of its table
+ * @param method how the exposure coefficient is found
  * @param exposureFloor floor of 0.70 for exposure B below 30 ft, which the main system has
  * @param hipCurve end of the lines of zones 2 and 3 in figure 30.3-2F of 7-22
  * @param exposedEdge what makes a panel exposed; empty for the edition's own reading
@@ -14,12 +14,20 @@ import java.util.Optional;
  * @param wallReduced walls reduced by 10 percent where a parapet lends their coefficient to a roof
  */
 public record WindChoices(
-    boolean byFormula,
+    ExposureMethod method,
     boolean exposureFloor,
     HipCurve hipCurve,
     Optional<ExposedReading> exposedEdge,
     Equalisation equalisation,
     boolean wallReduced) {
+
+  /** How the exposure coefficient is found; the standard allows table and formula. */
+  public enum ExposureMethod {
+    TABLE,
+    FORMULA,
+    /** The larger of both. */
+    SEVERE
+  }
 
   /** Area at which figure 30.3-2F of 7-22 ends: the transcriptions differ. */
   public enum HipCurve {
@@ -46,7 +54,43 @@ public record WindChoices(
   /** What stands when nothing is chosen. */
   public static WindChoices usual() {
     return new WindChoices(
-        false, false, HipCurve.TO_200_SQ_FT, Optional.empty(), Equalisation.TO_0_40, false);
+        ExposureMethod.TABLE,
+        false,
+        HipCurve.TO_200_SQ_FT,
+        Optional.empty(),
+        Equalisation.TO_0_40,
+        false);
+  }
+
+  /** The same with another way to the exposure coefficient. */
+  public WindChoices with(ExposureMethod other) {
+    return new WindChoices(other, exposureFloor, hipCurve, exposedEdge, equalisation, wallReduced);
+  }
+
+  /** The same with or without the floor in exposure B. */
+  public WindChoices withExposureFloor(boolean other) {
+    return new WindChoices(method, other, hipCurve, exposedEdge, equalisation, wallReduced);
+  }
+
+  /** The same with another end of figure 30.3-2F. */
+  public WindChoices with(HipCurve other) {
+    return new WindChoices(method, exposureFloor, other, exposedEdge, equalisation, wallReduced);
+  }
+
+  /** The same with another reading of "exposed". */
+  public WindChoices with(ExposedReading other) {
+    return new WindChoices(
+        method, exposureFloor, hipCurve, Optional.of(other), equalisation, wallReduced);
+  }
+
+  /** The same with another end of the equalisation line. */
+  public WindChoices with(Equalisation other) {
+    return new WindChoices(method, exposureFloor, hipCurve, exposedEdge, other, wallReduced);
+  }
+
+  /** The same with or without the reduction of walls. */
+  public WindChoices withWallReduced(boolean other) {
+    return new WindChoices(method, exposureFloor, hipCurve, exposedEdge, equalisation, other);
   }
 
   /** The reading of "exposed" that holds for an edition. */

@@ -12,7 +12,6 @@ import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.ExposedEdge.EdgeFactor;
 import clampwise.calc.wind.WindChoices.ExposedReading;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,15 +70,7 @@ class ExposedEdgeTest {
     "1.1, 1.0, true, 1"
   })
   void aReadingCanBeChosen(double nextFt, double insideFt, boolean exposed, double factor) {
-    WindChoices usual = WindChoices.usual();
-    WindChoices two =
-        new WindChoices(
-            false,
-            false,
-            usual.hipCurve(),
-            Optional.of(ExposedReading.TWO_HEIGHTS),
-            usual.equalisation(),
-            false);
+    WindChoices two = WindChoices.usual().with(ExposedReading.TWO_HEIGHTS);
     check(CODE_22.with(two), side(30, nextFt, insideFt), exposed, factor);
   }
 

@@ -183,11 +183,7 @@ class PanelPressureTest {
 
   @Test
   void theOtherEndOfTheEqualisationLineCanBeChosen() {
-    WindChoices usual = WindChoices.usual();
-    WindCode code =
-        CODE_22.with(
-            new WindChoices(
-                false, false, usual.hipCurve(), usual.exposedEdge(), Equalisation.TO_0_45, false));
+    WindCode code = CODE_22.with(WindChoices.usual().with(Equalisation.TO_0_45));
     assertThat(of(PanelEqualisation.of(code, patch("1", 20), work())))
         .isCloseTo(.695, within(0.0005));
   }

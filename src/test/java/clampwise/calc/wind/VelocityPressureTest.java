@@ -15,6 +15,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
+import clampwise.calc.wind.WindChoices.ExposureMethod;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,10 +164,7 @@ class VelocityPressureTest {
 
   @Test
   void theFloorOfExposureBHoldsOnlyWhenChosen() {
-    WindChoices usual = WindChoices.usual();
-    WindChoices floored =
-        new WindChoices(
-            false, true, usual.hipCurve(), usual.exposedEdge(), usual.equalisation(), false);
+    WindChoices floored = WindChoices.usual().withExposureFloor(true);
     assertThat(k(CODE_22.with(floored), Exposure.B, 20)).isEqualTo(0.70);
     assertThat(k(CODE_22.with(floored), Exposure.C, 20)).isCloseTo(0.90, within(1e-12));
     assertThat(k(CODE_22.with(floored), Exposure.B, 40)).isCloseTo(0.74, within(1e-12));
@@ -180,6 +178,14 @@ class VelocityPressureTest {
     assertThat(work.lines())
         .extracting(Line::note)
         .containsExactly("by the table; the formula gives 1.1676");
+  }
+
+  /** 7-22, 30 ft: the table is above the formula in exposure B and below it in exposure D. */
+  @ParameterizedTest
+  @CsvSource({"B, .70", "D, 1.1676"})
+  void theLargerOfBothCanBeChosen(Exposure exposure, double larger) {
+    WindCode severe = CODE_22.with(WindChoices.usual().with(ExposureMethod.SEVERE));
+    assertThat(k(severe, exposure, 30)).isCloseTo(larger, within(0.00005));
   }
 
   @Test
@@ -247,9 +253,6 @@ class VelocityPressureTest {
   }
 
   private static WindCode byFormula(WindCode code) {
-    WindChoices usual = WindChoices.usual();
-    return code.with(
-        new WindChoices(
-            true, false, usual.hipCurve(), usual.exposedEdge(), usual.equalisation(), false));
+    return code.with(WindChoices.usual().with(ExposureMethod.FORMULA));
   }
 }

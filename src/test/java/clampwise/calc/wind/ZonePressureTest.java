@@ -260,6 +260,16 @@ class ZonePressureTest {
   }
 
   @Test
+  void overhangsAreLeftOutWithTheReason() {
+    Outcome<Coefficients> found =
+        ExternalCoefficient.of(CODE_16, building(FLAT, 0, 50, 20), patch("overhang", 9), work());
+    assertThat(found)
+        .hasToString(
+            "NotApplicable[reason=overhang coefficients are left out: panels parallel to a roof stay"
+                + " within its edges]");
+  }
+
+  @Test
   void openBuildingsAreNotCovered() {
     WindBuilding open = new WindBuilding(building(FLAT, 0, 50, 20).roof(), Enclosure.OPEN, 0);
     Velocity velocity = velocity(CODE_16, site(115, Exposure.C), 20);
@@ -344,16 +354,10 @@ class ZonePressureTest {
   }
 
   private static WindCode to100() {
-    WindChoices usual = WindChoices.usual();
-    return CODE_22.with(
-        new WindChoices(
-            false, false, HipCurve.TO_100_SQ_FT, usual.exposedEdge(), usual.equalisation(), false));
+    return CODE_22.with(WindChoices.usual().with(HipCurve.TO_100_SQ_FT));
   }
 
   private static WindCode wallsReduced() {
-    WindChoices usual = WindChoices.usual();
-    return CODE_16.with(
-        new WindChoices(
-            false, false, usual.hipCurve(), usual.exposedEdge(), usual.equalisation(), true));
+    return CODE_16.with(WindChoices.usual().withWallReduced(true));
   }
 }
