@@ -26,10 +26,13 @@ public final class BeamWork {
   private final List<Term> heldLeft = new ArrayList<>();
   private final List<Term> heldRight = new ArrayList<>();
 
-  private BeamWork(Bays bays, LoadSymbols symbols, int supports, Work work) {
+  private final String mark;
+
+  private BeamWork(Bays bays, LoadSymbols symbols, String mark, Work work) {
+    this.mark = mark;
     this.bays = bays;
     this.forces = bays.forces();
-    this.supports = supports;
+    this.supports = forces.reactionsN().length;
     this.work = work;
     for (int i = 0; i <= supports; i++) {
       formulas.add(new BayFormulas(bays.bay(i), length(i), symbols));
@@ -40,16 +43,18 @@ public final class BeamWork {
    * Reactions and moments of a beam, written into the work.
    *
    * @param loads loads toward the supports
+   * @param mark what stands behind every symbol, such as {@code _e}; empty for a single beam
    * @return the reactions [N], from left to right
    */
-  public static Outcome<List<Term>> show(Beam beam, List<BeamLoad> loads, Work work) {
-    return beam.under(loads).then(ok -> shown(beam, loads, work));
+  public static Outcome<List<Term>> show(
+      Beam beam, List<BeamLoad> loads, String mark, Work work) {
+    return beam.under(loads).then(ok -> shown(beam, loads, mark, work));
   }
 
-  private static Outcome<List<Term>> shown(Beam beam, List<BeamLoad> loads, Work work) {
-    Bays bays = new Bays(beam, loads);
-    LoadSymbols symbols = new LoadSymbols(loads);
-    BeamWork shown = new BeamWork(bays, symbols, beam.supportsM().length, work);
+  private static Outcome<List<Term>> shown(
+      Beam beam, List<BeamLoad> loads, String mark, Work work) {
+    LoadSymbols symbols = new LoadSymbols(loads, mark);
+    BeamWork shown = new BeamWork(new Bays(beam, loads), symbols, mark, work);
     symbols.even().forEach(term -> work.given(term, Source.STATICS));
     return new Outcome.Result<>(shown.lines());
   }
@@ -63,7 +68,7 @@ public final class BeamWork {
   private List<Term> lines() {
     for (int i = 1; i <= supports; i++) {
       String meaning = "moment over support " + i;
-      moments.add(Term.moment("M_" + i, meaning, forces.supportMomentsNm()[i - 1]));
+      moments.add(Term.moment("M_" + i + mark, meaning, forces.supportMomentsNm()[i - 1]));
     }
     if (supports > 2) {
       for (int i = 1; i < supports; i++) {
@@ -90,13 +95,13 @@ public final class BeamWork {
     BayFormulas span = formulas.get(i);
     String meaning = "moment at the ends of span " + i + " if held against turning";
     if (span.isEven()) {
-      Term both = Term.moment("F_" + i, meaning, bays.bay(i).heldLeftNm());
+      Term both = Term.moment("F_" + i + mark, meaning, bays.bay(i).heldLeftNm());
       heldLeft.add(write(both, span.heldLeft()));
       heldRight.add(both);
     } else {
-      Term left = Term.moment("F_" + i + "a", meaning + ", left", bays.bay(i).heldLeftNm());
+      Term left = Term.moment("F_" + i + "a" + mark, meaning + ", left", bays.bay(i).heldLeftNm());
       heldLeft.add(write(left, span.heldLeft()));
-      Term right = Term.moment("F_" + i + "b", meaning + ", right", bays.bay(i).heldRightNm());
+      Term right = Term.moment("F_" + i + "b" + mark, meaning + ", right", bays.bay(i).heldRightNm());
       heldRight.add(write(right, span.heldRight()));
     }
   }
@@ -137,7 +142,7 @@ public final class BeamWork {
     }
     double forceN = forces.reactionsN()[i - 1];
     String prying = forceN < 0 ? "The support has to pull: prying." : "";
-    Term result = Term.force("R_" + i, "reaction of support " + i, forceN);
+    Term result = Term.force("R_" + i + mark, "reaction of support " + i, forceN);
     work.write(new Line(result, sum.text(), sum.terms(), SOURCE, prying));
     return result;
   }
@@ -146,7 +151,7 @@ public final class BeamWork {
     Term left = moments.get(i - 1);
     Term right = moments.get(i);
     MomentWalk walk = bays.bay(i).walk(left.si(), right.si());
-    String symbol = "M_" + i + "_" + (i + 1);
+    String symbol = "M_" + i + "_" + (i + 1) + mark;
     Term result =
         Term.moment(symbol, "greatest moment of span " + i, forces.spanMomentsNm()[i - 1]);
     if (walk.placeM() == 0 || right.si() >= walk.greatestNm()) {
@@ -154,7 +159,7 @@ public final class BeamWork {
       return;
     }
     BayFormulas span = formulas.get(i);
-    Term place = Term.length("z_" + i, "its place from support " + i, walk.placeM());
+    Term place = Term.length("z_" + i + mark, "its place from support " + i, walk.placeM());
     Expression sum = new Expression().add("$1", left);
     sum.plus(span.aboutRight(), "*$1/$2", place, span.length());
     sum.plus("($1-$2)*$3/$4", right, left, place, span.length());

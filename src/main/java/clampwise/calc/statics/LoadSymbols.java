@@ -13,7 +13,11 @@ final class LoadSymbols {
   private final Map<Double, Term> even = new LinkedHashMap<>();
   private final Map<String, Integer> counts = new HashMap<>();
 
-  LoadSymbols(List<BeamLoad> loads) {
+  private final String mark;
+
+  /** Symbols for these loads, each with a mark behind. */
+  LoadSymbols(List<BeamLoad> loads, String mark) {
+    this.mark = mark;
     List<Double> sizes = new ArrayList<>();
     for (BeamLoad load : loads) {
       if (load instanceof BeamLoad.Even e && !sizes.contains(e.loadNPerM())) {
@@ -22,7 +26,7 @@ final class LoadSymbols {
     }
     for (double size : sizes) {
       String symbol = sizes.size() == 1 ? "w" : "w_" + (even.size() + 1);
-      even.put(size, Term.lineLoad(symbol, "even load", size));
+      even.put(size, Term.lineLoad(symbol + mark, "even load", size));
     }
   }
 
@@ -40,12 +44,12 @@ final class LoadSymbols {
   }
 
   Term force(BeamLoad.Point load) {
-    return Term.force("P_" + next("P"), "force", load.forceN());
+    return Term.force("P_" + next("P") + mark, "force", load.forceN());
   }
 
   /** A place with the next free number. */
   Term place(String letter, double m) {
-    return Term.length(letter + "_" + next(letter), "place from the left end of its span", m);
+    return Term.length(letter + "_" + next(letter) + mark, "place from the left end of its span", m);
   }
 
   private int next(String letter) {

@@ -1,7 +1,6 @@
 package clampwise.calc.statics;
 
 import clampwise.calc.trail.Source;
-import clampwise.calc.trail.Table;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 
@@ -21,20 +20,22 @@ public record PullOut(double thicknessM, double diameterM, double tensilePa) {
    * factor as in the shared data, from memory. Holds for steel sheet; edge distances, shear and
    * pull-over are not looked at.
    *
-   * @param factors row with {@code coefficient} and {@code safety-factor}
-   * @param source where the row comes from
+   * @param coefficient c
+   * @param safetyFactor Ω
+   * @param source where both come from
    * @return allowable force [N], for service loads
    */
-  public Strength<LimitState.Asd> show(Table.Row factors, Source source, Work work) {
-    Term coefficient = Term.number("c", "coefficient", factors.number("coefficient"));
-    Term omega = Term.number("Omega", "safety factor", factors.number("safety-factor"));
-    double nominalN = coefficient.si() * thicknessM * diameterM * tensilePa;
+  public Strength<LimitState.Asd> show(
+      double coefficient, double safetyFactor, Source source, Work work) {
+    Term factor = Term.number("c", "coefficient", coefficient);
+    Term omega = Term.number("Omega", "safety factor", safetyFactor);
+    double nominalN = coefficient * thicknessM * diameterM * tensilePa;
     Term nominal = Term.force("P_not", "nominal pull-out of one screw", nominalN);
     work.write(
         nominal,
         "c*t*d*F_u",
         source,
-        coefficient,
+        factor,
         Term.length("t", "base metal thickness of the sheet", thicknessM),
         Term.length("d", "outer diameter of the thread", diameterM),
         Term.pressure("F_u", "tensile strength of the sheet", tensilePa));

@@ -53,28 +53,28 @@ public record Utilisation(double normal, double slope, double together) {
             used -> {
               boolean up = demand.normalN() >= 0;
               Optional<Strength<S>> normal = up ? resistance.up() : resistance.down();
-              used.line("n", Math.abs(demand.normalN()), normal, work);
-              used.line("s", Math.abs(demand.slopeN()), resistance.slope(), work);
+              Term across = Term.number("U_n", "share across the roof", used.normal);
+              share(across, up ? "up" : "down", Math.abs(demand.normalN()), normal, work);
+              Term along = Term.number("U_s", "share along the seam", used.slope);
+              share(along, "along", Math.abs(demand.slopeN()), resistance.slope(), work);
               used.write(interaction, work);
               return new Outcome.Result<>(used);
             });
   }
 
-  private <S extends LimitState> void line(
-      String letter, double forceN, Optional<Strength<S>> strength, Work work) {
-    boolean across = letter.equals("n");
-    String meaning = across ? "share across the roof" : "share along the seam";
-    Term share = Term.number("U_" + letter, meaning, across ? normal : slope);
+  private static <S extends LimitState> void share(
+      Term share, String direction, double forceN, Optional<Strength<S>> strength, Work work) {
     if (forceN == 0) {
       work.write(Line.given(share, Source.STATICS, "No force acts this way."));
       return;
     }
     work.write(
         share,
-        "E_" + letter + "/R_" + letter,
+        "E_" + direction + "/R_" + direction,
         Source.STATICS,
-        Term.force("E_" + letter, "force", forceN),
-        Term.force("R_" + letter, "strength", strength.orElseThrow().forceN()));
+        Term.force("E_" + direction, "force, " + direction, forceN),
+        Term.force(
+            "R_" + direction, "strength, " + direction, strength.orElseThrow().forceN()));
   }
 
   private void write(Interaction interaction, Work work) {

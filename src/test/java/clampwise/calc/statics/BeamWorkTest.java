@@ -20,7 +20,7 @@ class BeamWorkTest {
     for (int seed = 0; seed < 20; seed++) {
       RandomBeam random = new RandomBeam(supports, seed);
       Work work = new Work(Measure.METRIC);
-      assertThat(BeamWork.show(random.beam(), random.loads(), work).result()).isPresent();
+      assertThat(BeamWork.show(random.beam(), random.loads(), "", work).result()).isPresent();
       Recomputed.check(work);
     }
   }
@@ -30,7 +30,7 @@ class BeamWorkTest {
   void formulasHoldInBothSetsOfUnits(Measure measure) {
     Work work = new Work(measure);
     Beam beam = new Beam(-0.2, 3.3, new double[] {0, 1, 2.4, 3});
-    BeamWork.show(beam, List.of(new BeamLoad.Even(-0.2, 3.3, 500)), work);
+    BeamWork.show(beam, List.of(new BeamLoad.Even(-0.2, 3.3, 500)), "", work);
     Recomputed.check(work);
   }
 
@@ -40,7 +40,7 @@ class BeamWorkTest {
     Work work = new Work(measure);
     Beam beam = new Beam(0, 1, new double[] {0.1, 0.4});
     List<Term> reactions =
-        BeamWork.show(beam, List.of(new BeamLoad.Even(0, 1, 500)), work).result().orElseThrow();
+        BeamWork.show(beam, List.of(new BeamLoad.Even(0, 1, 500)), "", work).result().orElseThrow();
     assertThat(reactions.get(0).si()).isNegative();
     assertThat(work.lines()).extracting(Line::note).contains("The support has to pull: prying.");
   }
