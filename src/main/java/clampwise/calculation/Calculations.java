@@ -16,7 +16,8 @@ public final class Calculations {
             SnowCalculations.all(),
             DriftCalculations.all(),
             CombinationCalculations.all(),
-            EurocodeCalculations.all())
+            EurocodeCalculations.all(),
+            StaticsCalculations.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -51,8 +51,8 @@ final class Bays {
 
   private double[] supportMomentsNm() {
     double[] momentsNm = new double[supportsM.length];
-    momentsNm[0] = -bays[0].aboutRightNm();
-    momentsNm[last()] = -bays[supportsM.length].aboutLeftNm();
+    momentsNm[0] = 0 - bays[0].aboutRightNm();
+    momentsNm[last()] = 0 - bays[supportsM.length].aboutLeftNm();
     if (supportsM.length > 2) {
       double[] turns = turns(momentsNm[0], momentsNm[last()]);
       for (int i = 1; i < last(); i++) {
