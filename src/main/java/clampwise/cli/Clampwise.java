@@ -68,6 +68,7 @@ final class Clampwise {
     return switch (command.commandSpec().name()) {
       case "review" -> new ReviewCommand(console, desk.get()).run(usage.review());
       case "explain" -> new ExplainCommand(console, rules).run(usage.words());
+      case "calc" -> new CalcCommand(console).run(usage.calc());
       case "start" -> new StartCommand(console).run(usage.words().get(0));
       case "schema" -> new SchemaCommand(console).run(usage.flag("--review"));
       default -> completion(usage.words().get(0));

@@ -34,6 +34,7 @@ final class CommandTree {
             .build());
     root.addSubcommand("review", review());
     root.addSubcommand("explain", explain());
+    root.addSubcommand("calc", calc());
     root.addSubcommand("start", start());
     root.addSubcommand("schema", schema());
     root.addSubcommand("completion", completion());
@@ -55,6 +56,24 @@ final class CommandTree {
   private static CommandSpec explain() {
     return command("explain", HelpTexts.EXPLAIN)
         .addPositional(words("RULE", "0..1", "Id of a rule; without one, all rules are listed."));
+  }
+
+  private static CommandSpec calc() {
+    return command("calc", HelpTexts.CALC)
+        .addOption(
+            choice("--units", "UNITS", "metric or imperial; those of the inputs unless given."))
+        .addOption(choice("--format", "FORMAT", "text or json; text unless given."))
+        .addPositional(words("NAME", "0..1", "A calculation; without one, all are listed."))
+        .addPositional(
+            PositionalParamSpec.builder()
+                .index("1..*")
+                .arity("0..*")
+                .required(false)
+                .type(java.util.List.class)
+                .auxiliaryTypes(String.class)
+                .paramLabel("KEY=VALUE")
+                .description("Its inputs; without any, it says what it asks for.")
+                .build());
   }
 
   private static CommandSpec start() {

@@ -42,6 +42,16 @@ record HelpTexts(String description, String... footer) {
           "  clampwise explain",
           "  clampwise explain frame-outside-mid-clamp-range");
 
+  static final HelpTexts CALC =
+      new HelpTexts(
+          "Runs a calculation and shows its work: formula, values put in, result, source.",
+          "Examples:",
+          "  clampwise calc",
+          "  clampwise calc expansion",
+          "  clampwise calc expansion metal=steel length=40ft coldest=0F hottest=160F",
+          "",
+          "Exit codes: 0 done, 2 wrong inputs or inputs for which it does not hold.");
+
   static final HelpTexts START =
       new HelpTexts(
           "Writes a small job with comments that reviews without errors. A file that exists is"

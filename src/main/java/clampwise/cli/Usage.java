@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.calc.trail.Measure;
 import clampwise.cli.ReviewOptions.Colouring;
 import clampwise.cli.ReviewOptions.Format;
 import clampwise.source.Nearest;
@@ -28,6 +29,16 @@ final class Usage {
         quiet,
         choice("--fail-on", Threshold.ERROR, Threshold.values()),
         choice("--color", Colouring.AUTO, Colouring.values()));
+  }
+
+  /** How a calculation was asked for. */
+  CalcOptions calc() {
+    Format format = choice("--format", Format.TEXT, new Format[] {Format.TEXT, Format.JSON});
+    Optional<Measure> measure =
+        parsed.hasMatchedOption("--units")
+            ? Optional.of(choice("--units", Measure.METRIC, Measure.values()))
+            : Optional.empty();
+    return new CalcOptions(words(), measure, format == Format.JSON);
   }
 
   boolean flag(String name) {

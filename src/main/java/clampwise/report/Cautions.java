@@ -10,6 +10,11 @@ public final class Cautions {
       "This list is not an engineer's approval, a permit or a listing. The licensed engineer, the"
           + " licensed electrician, the roof maker and the authority having jurisdiction decide.";
 
+  /** That a calculation approves nothing. */
+  public static final String NO_APPROVAL_BY_NUMBERS =
+      "These numbers are not an engineer's approval. Check inputs and sources; the licensed engineer"
+          + " and the authority having jurisdiction decide.";
+
   private Cautions() {}
 
   /** The cautions for people on the roof, one sentence each. */

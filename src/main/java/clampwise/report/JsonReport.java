@@ -42,7 +42,7 @@ public final class JsonReport {
     }
   }
 
-  private static JsonGenerator generator(Writer out) throws IOException {
+  static JsonGenerator generator(Writer out) throws IOException {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     return JsonFactory.builder()
         .enable(JsonWriteFeature.ESCAPE_NON_ASCII)

@@ -1,6 +1,7 @@
 package clampwise.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Prints quantities as a trade person writes them, the same in every locale. */
@@ -98,6 +99,12 @@ public final class QuantityPrint {
 
   private static double rounded(double x, int decimals) {
     return BigDecimal.valueOf(x).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+  }
+
+  /** A number with so many significant digits, without trailing zeros and without an exponent. */
+  public static String significant(double x, int digits) {
+    BigDecimal rounded = BigDecimal.valueOf(x).round(new MathContext(digits, RoundingMode.HALF_UP));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   /** A number with at most so many decimals, without trailing zeros. */
