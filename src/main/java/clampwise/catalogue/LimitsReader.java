@@ -14,9 +14,10 @@ import java.util.Optional;
 /** Reads the limits of codes and practice that ship with the program. */
 public final class LimitsReader {
 
+  /** Plain numbers before angles: {@code 1/3} is a third, not a slope. */
   private static final List<Dimension> KINDS =
       List.of(
-          Dimension.LENGTH, Dimension.ANGLE, Dimension.NUMBER, Dimension.PRESSURE, Dimension.FORCE);
+          Dimension.LENGTH, Dimension.NUMBER, Dimension.ANGLE, Dimension.PRESSURE, Dimension.FORCE);
 
   private LimitsReader() {}
 

@@ -3,6 +3,7 @@ package clampwise.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.source.Problems;
+import clampwise.units.Unit;
 import org.junit.jupiter.api.Test;
 
 class SharedDataTest {
@@ -45,5 +46,17 @@ class SharedDataTest {
   @Test
   void theLeastModuleGapIsAQuarterInch() {
     assertThat(LimitsReader.read().get("module-gap-least").si()).isEqualTo(0.00635);
+  }
+
+  @Test
+  void aThirdIsANumberAndNotASlope() {
+    Limit share = LimitsReader.read().get("overhang-share-of-span-most");
+    assertThat(share.unit()).isEqualTo(Unit.NUMBER);
+    assertThat(share.si()).isEqualTo(1.0 / 3);
+  }
+
+  @Test
+  void degreesAreAnAngle() {
+    assertThat(LimitsReader.read().get("array-tilt-most").si()).isEqualTo(Math.toRadians(2));
   }
 }

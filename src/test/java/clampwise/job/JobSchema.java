@@ -15,8 +15,8 @@ import java.util.Objects;
 /**
  * Writes the JSON Schema of the job file from its records.
  *
- * <p>Every record stands in it twice: strictly, and with bare numbers allowed, which holds as soon
- * as the job has a {@code units} key. A schema cannot look from one value to another.
+ * <p>Numbers without a unit are allowed everywhere; for each dimension whose unit the job does not
+ * declare, {@link UnitSchema} asks for units again.
  */
 final class JobSchema {
 
@@ -32,10 +32,8 @@ final class JobSchema {
     root.put("title", "clampwise job file");
     root.put("description", "One layout of modules on a metal roof, as its designer wrote it.");
     JobSchema schema = new JobSchema();
-    root.put("type", "object");
-    root.set("if", JSON.objectNode().set("required", JSON.arrayNode().add("units")));
-    root.set("then", schema.reference(Job.class, true));
-    root.set("else", schema.reference(Job.class, false));
+    root.put("$ref", schema.reference(Job.class).get("$ref").asText());
+    root.set("allOf", new UnitSchema(schema.definitions).conditions());
     root.set("$defs", schema.definitions);
     try {
       return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(root)
@@ -45,12 +43,11 @@ final class JobSchema {
     }
   }
 
-  private ObjectNode reference(Class<?> type, boolean bare) {
-    String name = name(type) + (bare ? "-or-bare" : "");
+  private ObjectNode reference(Class<?> type) {
+    String name = name(type);
     if (!definitions.has(name)) {
       definitions.putObject(name);
-      definitions.set(
-          name, type.isRecord() && isRecordOfKeys(type) ? keys(type, bare) : value(type, bare));
+      definitions.set(name, type.isRecord() && isRecordOfKeys(type) ? keys(type) : value(type));
     }
     return JSON.objectNode().put("$ref", "#/$defs/" + name);
   }
@@ -65,13 +62,13 @@ final class JobSchema {
     return !Written.class.isAssignableFrom(type);
   }
 
-  private ObjectNode keys(Class<?> type, boolean bare) {
+  private ObjectNode keys(Class<?> type) {
     ObjectNode node = JSON.objectNode();
     node.put("type", "object");
     ObjectNode properties = node.putObject("properties");
     ArrayNode required = JSON.arrayNode();
     for (Shape.Slot slot : Shape.of(type).slots()) {
-      properties.set(slot.key(), property(type, slot, bare));
+      properties.set(slot.key(), property(type, slot));
       if (slot.presence() == Shape.Presence.REQUIRED) {
         required.add(slot.key());
       }
@@ -86,7 +83,7 @@ final class JobSchema {
 
   /** A field that is like another needs nothing of its own. */
   private void orLike(ObjectNode node, ObjectNode properties, ArrayNode required) {
-    ObjectNode like = reference(Text.class, false);
+    ObjectNode like = reference(Text.class);
     properties.set(
         "like",
         like.put("description", "Field from which every key that is not written is taken."));
@@ -95,9 +92,9 @@ final class JobSchema {
     either.addObject().set("required", required);
   }
 
-  private ObjectNode property(Class<?> type, Shape.Slot slot, boolean bare) {
+  private ObjectNode property(Class<?> type, Shape.Slot slot) {
     ObjectNode value =
-        type == DefaultUnits.class ? unitWord(slot.key()) : of(slot.value(), slot.key(), bare);
+        type == DefaultUnits.class ? unitWord(slot.key()) : of(slot.value(), slot.key());
     ObjectNode node = slot.presence() == Shape.Presence.REQUIRED ? value : JSON.objectNode();
     if (slot.presence() != Shape.Presence.REQUIRED) {
       node.putArray("anyOf").add(value).add(JSON.objectNode().put("type", "null"));
@@ -114,9 +111,9 @@ final class JobSchema {
     return JSON.objectNode().put("type", "string").put("pattern", SchemaPatterns.unit(dimension));
   }
 
-  private ObjectNode of(Type type, String key, boolean bare) {
+  private ObjectNode of(Type type, String key) {
     if (type instanceof Class<?> plain) {
-      ObjectNode reference = reference(plain, bare && !isUnitless(plain));
+      ObjectNode reference = reference(plain);
       return plain == Count.class ? reference.put("minimum", Ranges.leastCount(key)) : reference;
     }
     ParameterizedType generic = (ParameterizedType) type;
@@ -129,11 +126,7 @@ final class JobSchema {
     if (list && !Ranges.mayBeEmpty(key)) {
       node.put("minItems", 1);
     }
-    return node.set(list ? "items" : "additionalProperties", of(argument, key, bare));
-  }
-
-  private static boolean isUnitless(Class<?> type) {
-    return type == Text.class || type == Count.class || type == Flag.class;
+    return node.set(list ? "items" : "additionalProperties", of(argument, key));
   }
 
   private static ObjectNode words(Class<?> type) {
@@ -145,7 +138,7 @@ final class JobSchema {
     return node;
   }
 
-  private ObjectNode value(Class<?> type, boolean bare) {
+  private ObjectNode value(Class<?> type) {
     if (type == Text.class) {
       ObjectNode node = JSON.objectNode();
       node.putArray("type").add("string").add("number").add("boolean");
@@ -161,50 +154,6 @@ final class JobSchema {
       node.putArray("enum").add("yes").add("no").add(true).add(false).add("true").add("false");
       return node;
     }
-    return quantity(type, bare);
-  }
-
-  private ObjectNode quantity(Class<?> type, boolean bare) {
-    if (type == Size.class) {
-      return pair(SchemaPatterns.size(bare), Quantity.Length.class, bare);
-    }
-    if (type == Spot.class) {
-      return pair(SchemaPatterns.spot(bare), Quantity.Offset.class, bare);
-    }
-    if (type == LengthRange.class) {
-      return pair(SchemaPatterns.range(bare), Quantity.Length.class, bare);
-    }
-    if (type == Quantity.Thickness.class) {
-      return scalar(SchemaPatterns.thickness(bare), bare);
-    }
-    QuantityKind<?> kind =
-        QuantityKind.all().stream().filter(k -> k.type() == type).findFirst().orElseThrow();
-    boolean number = kind.dimension() == Dimension.NUMBER;
-    boolean declared = bare && SchemaPatterns.WITH_DEFAULT.contains(kind.dimension());
-    ObjectNode node = scalar(SchemaPatterns.of(kind, bare), number || declared);
-    if (kind.least() >= 0 && (number || declared)) {
-      node.put("minimum", 0);
-    }
-    return node.put("description", "Write " + kind.words() + ".");
-  }
-
-  private static ObjectNode scalar(String pattern, boolean number) {
-    ObjectNode node = JSON.objectNode();
-    if (number) {
-      node.putArray("type").add("string").add("number");
-    } else {
-      node.put("type", "string");
-    }
-    return node.put("pattern", pattern);
-  }
-
-  private ObjectNode pair(String pattern, Class<?> item, boolean bare) {
-    ObjectNode node = JSON.objectNode();
-    ArrayNode either = node.putArray("anyOf");
-    either.add(scalar(pattern, false));
-    ObjectNode list = either.addObject();
-    list.put("type", "array").put("minItems", 2).put("maxItems", 2);
-    list.set("items", reference(item, bare));
-    return node;
+    return QuantitySchema.of(type, true);
   }
 }
