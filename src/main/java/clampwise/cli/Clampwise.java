@@ -76,12 +76,16 @@ final class Clampwise {
   }
 
   private int completion(String shell) {
-    List<String> known = List.of("bash", "zsh");
+    List<String> known = List.of("bash", "zsh", "fish");
     if (!known.contains(shell)) {
       throw new UsageException(
-          "completion is for bash and zsh, not " + shell + Hint.of(Nearest.to(shell, known)));
+          "completion is for bash, zsh and fish, not " + shell + Hint.of(Nearest.to(shell, known)));
     }
-    console.print(AutoComplete.bash(CommandTree.PROGRAM, CommandTree.create()));
+    CommandLine tree = CommandTree.create();
+    console.print(
+        shell.equals("fish")
+            ? FishCompletion.of(tree)
+            : AutoComplete.bash(CommandTree.PROGRAM, tree));
     return ExitCode.CLEAR;
   }
 

@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,12 +44,26 @@ final class CommandTree {
 
   private static CommandSpec review() {
     return command("review", HelpTexts.REVIEW)
-        .addOption(choice("--format", "FORMAT", "text or json; text unless given."))
+        .addOption(choice("--format", "FORMAT", "text or json; text unless given.", "text", "json"))
         .addOption(flag("--lines", "One line each: file:line:column: severity: message [rule]."))
-        .addOption(flag("--quiet", "Only what could not be read or reaches the threshold."))
+        .addOption(flag("-q", "--quiet", "Only what could not be read or reaches the threshold."))
         .addOption(
-            choice("--fail-on", "SEVERITY", "error, warning, note or never; error unless given."))
-        .addOption(choice("--color", "WHEN", "auto, always or never; auto unless given."))
+            choice(
+                "--fail-on",
+                "SEVERITY",
+                "error, warning, note or never; error unless given.",
+                "error",
+                "warning",
+                "note",
+                "never"))
+        .addOption(
+            choice(
+                "--color",
+                "WHEN",
+                "auto, always or never; auto unless given.",
+                "auto",
+                "always",
+                "never"))
         .addPositional(
             words("JOB", "1..*", "Job files to review; - reads one from standard input."));
   }
@@ -61,15 +76,20 @@ final class CommandTree {
   private static CommandSpec calc() {
     return command("calc", HelpTexts.CALC)
         .addOption(
-            choice("--units", "UNITS", "metric or imperial; those of the inputs unless given."))
-        .addOption(choice("--format", "FORMAT", "text or json; text unless given."))
+            choice(
+                "--units",
+                "UNITS",
+                "metric or imperial; those of the inputs unless given.",
+                "metric",
+                "imperial"))
+        .addOption(choice("--format", "FORMAT", "text or json; text unless given.", "text", "json"))
         .addPositional(words("NAME", "0..1", "A calculation; without one, all are listed."))
         .addPositional(
             PositionalParamSpec.builder()
                 .index("1..*")
                 .arity("0..*")
                 .required(false)
-                .type(java.util.List.class)
+                .type(List.class)
                 .auxiliaryTypes(String.class)
                 .paramLabel("KEY=VALUE")
                 .description("Its inputs; without any, it says what it asks for.")
@@ -88,7 +108,7 @@ final class CommandTree {
 
   private static CommandSpec completion() {
     return command("completion", HelpTexts.COMPLETION)
-        .addPositional(words("SHELL", "1", "bash or zsh."));
+        .addPositional(words("SHELL", "1", "bash, zsh or fish."));
   }
 
   private static CommandSpec command(String name, HelpTexts texts) {
@@ -112,8 +132,14 @@ final class CommandTree {
     return OptionSpec.builder(name).type(boolean.class).description(description).build();
   }
 
-  private static OptionSpec choice(String name, String label, String description) {
+  private static OptionSpec flag(String letter, String name, String description) {
+    return OptionSpec.builder(letter, name).type(boolean.class).description(description).build();
+  }
+
+  private static OptionSpec choice(
+      String name, String label, String description, String... values) {
     return OptionSpec.builder(name)
+        .completionCandidates(List.of(values))
         .type(String.class)
         .arity("1")
         .paramLabel(label)
@@ -126,7 +152,7 @@ final class CommandTree {
         .index(arity.endsWith("*") ? "0..*" : "0")
         .arity(arity)
         .required(!arity.startsWith("0"))
-        .type(java.util.List.class)
+        .type(List.class)
         .auxiliaryTypes(String.class)
         .paramLabel(label)
         .description(description)

@@ -68,6 +68,7 @@ record HelpTexts(String description, String... footer) {
   static final HelpTexts COMPLETION =
       new HelpTexts(
           "Prints the completion script of a shell.",
-          "Example:",
-          "  source <(clampwise completion bash)");
+          "Examples:",
+          "  source <(clampwise completion bash)",
+          "  clampwise completion fish | source");
 }

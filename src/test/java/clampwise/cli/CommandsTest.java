@@ -118,6 +118,22 @@ class CommandsTest {
   }
 
   @Test
+  void theShortFormOfQuietIsTheSame() {
+    assertThat(run("review", "-q", "notes")).isZero();
+    assertThat(printed()).isEmpty();
+  }
+
+  @Test
+  void fishCompletesCommandsOptionsAndTheirValues() {
+    assertThat(run("completion", "fish")).isZero();
+    assertThat(printed().lines())
+        .allMatch(line -> line.startsWith("complete -c clampwise -n '__fish_"))
+        .anyMatch(line -> line.contains("__fish_use_subcommand' -f -a review -d 'Reviews jobs"))
+        .anyMatch(line -> line.contains("_from review' -s q -l quiet -d "))
+        .anyMatch(line -> line.contains("-l fail-on -x -a 'error warning note never' -d"));
+  }
+
+  @Test
   void quietKeepsWhatReachesTheThreshold() {
     run("review", "--quiet", "errors");
     assertThat(printed()).contains("Errors (1)").doesNotContain("Counts", "On the roof");
