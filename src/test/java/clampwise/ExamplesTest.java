@@ -31,6 +31,7 @@ class ExamplesTest {
   private static final Path README = Path.of("README.md");
   private static final Pattern JOB_AND_OUTPUT =
       Pattern.compile("```yaml\n(job: .*?)```\n\n```text\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern PLANTED = Pattern.compile("\\| (\\d+) \\| \\[([a-z-]+)\\]");
   private static final Reviewer REVIEWER = new Reviewer();
 
   @TestFactory
@@ -54,6 +55,19 @@ class ExamplesTest {
     assertThat(review.problems()).isEmpty();
     assertThat(review.findings()).noneMatch(finding -> finding.severity() == Severity.ERROR);
     assertThat(review.coverage()).anyMatch(rule -> rule.met() > 0);
+  }
+
+  /** The findings that the junior's example lists are those of the review, each at its line. */
+  @Test
+  void everyMistakePlantedInTheJuniorsLayoutIsFoundAtItsLineAndNothingElseIs() throws IOException {
+    String page = Files.readString(EXAMPLES.resolve("barn-junior/README.md"));
+    List<String> planted =
+        PLANTED.matcher(page).results().map(row -> row.group(1) + " " + row.group(2)).toList();
+    Review review = REVIEWER.review(EXAMPLES.resolve("barn-junior/job.yaml"));
+    assertThat(planted).hasSizeGreaterThan(11);
+    assertThat(review.findings())
+        .extracting(finding -> finding.at().start().line() + " " + finding.rule())
+        .containsExactlyInAnyOrderElementsOf(planted);
   }
 
   @Test

@@ -16,7 +16,7 @@ class ExampleLayoutsTest {
   @ParameterizedTest
   @CsvSource({
     "barn, 48, 2",
-    "barn-junior, 38, 2",
+    "barn-junior, 40, 2",
     "depot-surveyed, 40, 2",
     "shelter-corrugated, 26, 2",
     "workshop-ribs, 64, 2",
