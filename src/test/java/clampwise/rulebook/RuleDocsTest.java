@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -47,5 +48,13 @@ class RuleDocsTest {
       }
     }
     return files;
+  }
+
+  @Test
+  void thePageOfWhatIsCheckedNamesEveryRuleOnceAndNoOther() throws IOException {
+    String page = Files.readString(Path.of("docs/what-is-checked.md"));
+    assertThat(Pattern.compile("\\[([a-z-]+)]\\(rules/\\1\\.md\\)").matcher(page).results())
+        .extracting(link -> link.group(1))
+        .containsExactlyInAnyOrderElementsOf(RulePages.all().stream().map(RulePage::id).toList());
   }
 }
