@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Parts that would fit, or what keeps every part from fitting.
@@ -13,8 +14,17 @@ import java.util.function.Predicate;
  */
 public record Fits(List<String> names, Optional<String> obstacle) {
 
+  private static final int MOST_NAMES = 3;
+
   public Fits {
     names = List.copyOf(names);
+  }
+
+  /** The best parts for a remedy, such as {@code A or B}; empty if none fits. */
+  public Optional<String> best() {
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(names.stream().limit(MOST_NAMES).collect(Collectors.joining(" or ")));
   }
 
   /**

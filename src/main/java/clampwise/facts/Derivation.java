@@ -22,7 +22,7 @@ public final class Derivation {
 
   /** All facts of a job; what cannot be laid out as written is added to the problems. */
   public static Facts of(Job job, Catalogue catalogue, Limits limits, Problems problems) {
-    Layout layout = new LayoutBuilder().build(job, catalogue, problems);
+    Layout layout = new LayoutBuilder(limits).build(job, catalogue, problems);
     BondingNames.check(layout, problems);
     Answers answers = answers(layout, limits);
     return new Facts(layout, answers.facts(), answers.missing());

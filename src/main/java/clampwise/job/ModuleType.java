@@ -20,7 +20,7 @@ public record ModuleType(
     @Doc("Clamps and attachments this module is listed with, by name.")
         Optional<List<Text>> listedWith) {
 
-  /** Whether a load is a design load or a test load (1.5 times the design load). */
+  /** Whether a load is a design load or a test load, which is higher. */
   public enum LoadBasis {
     DESIGN,
     TEST

@@ -18,12 +18,9 @@ import java.util.Optional;
  * <p>The rating of a row is the sum of its loads toward and away from the roof.
  *
  * @param rows the rows of one side
- * @param testFactor the loads of the table over the design loads
+ * @param areTestLoads whether their loads are test loads
  */
-public record ClampZones(List<ClampZone> rows, double testFactor) {
-
-  /** A module's test load is 1.5 times its design load: module makers' manuals. */
-  private static final double TEST_OVER_DESIGN = 1.5;
+public record ClampZones(List<ClampZone> rows, boolean areTestLoads) {
 
   private static final Comparator<ClampZone> BY_RATING =
       Comparator.comparingDouble(ClampZones::ratingPa)
@@ -38,7 +35,7 @@ public record ClampZones(List<ClampZone> rows, double testFactor) {
             .sorted(BY_RATING)
             .toList();
     boolean test = type.loadsAre().map(Choice::value).filter(LoadBasis.TEST::equals).isPresent();
-    return new ClampZones(rows, test ? TEST_OVER_DESIGN : 1);
+    return new ClampZones(rows, test);
   }
 
   /** The row with the highest rating that holds a clamp at this distance from the corner [m]. */
@@ -54,14 +51,19 @@ public record ClampZones(List<ClampZone> rows, double testFactor) {
             Comparator.comparingDouble(row -> Snap.m(row.zone().max().m() - row.zone().min().m())));
   }
 
-  /** The rows that carry a design load; all rows if none does. */
-  public ClampZones carrying(Optional<DesignLoad> load) {
+  /**
+   * The rows that carry a design load; all rows if none does.
+   *
+   * @param testOverDesign a test load over the design load it stands for
+   */
+  public ClampZones carrying(Optional<DesignLoad> load, double testOverDesign) {
+    double factor = areTestLoads ? testOverDesign : 1;
     List<ClampZone> enough =
         rows.stream()
-            .filter(row -> carries(row.down(), load.flatMap(DesignLoad::down)))
-            .filter(row -> carries(row.up(), load.flatMap(DesignLoad::up)))
+            .filter(row -> carries(row.down(), load.flatMap(DesignLoad::down), factor))
+            .filter(row -> carries(row.up(), load.flatMap(DesignLoad::up), factor))
             .toList();
-    return enough.isEmpty() ? this : new ClampZones(enough, testFactor);
+    return enough.isEmpty() ? this : new ClampZones(enough, areTestLoads);
   }
 
   /** Whether a row's zone holds a clamp at this distance from the corner [m], ends included. */
@@ -70,9 +72,10 @@ public record ClampZones(List<ClampZone> rows, double testFactor) {
         && fromCornerM <= Snap.m(row.zone().max().m());
   }
 
-  private boolean carries(Optional<Pressure> rated, Optional<Pressure> asked) {
+  private static boolean carries(
+      Optional<Pressure> rated, Optional<Pressure> asked, double factor) {
     return asked.isEmpty()
-        || rated.filter(pressure -> pressure.pa() / testFactor >= asked.get().pa()).isPresent();
+        || rated.filter(pressure -> pressure.pa() / factor >= asked.get().pa()).isPresent();
   }
 
   private static double ratingPa(ClampZone row) {

@@ -16,12 +16,14 @@ final class EdgeSchedule {
   private final Named.Item<Field> field;
   private final LineMap lines;
   private final SeamMap seams;
+  private final double testOverDesign;
   private final Map<String, ClampZones> zonesByType = new HashMap<>();
 
-  EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams) {
+  EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams, double testOverDesign) {
     this.field = field;
     this.lines = lines;
     this.seams = seams;
+    this.testOverDesign = testOverDesign;
   }
 
   List<Planned> read(Count perEdge) {
@@ -53,6 +55,6 @@ final class EdgeSchedule {
   }
 
   private ClampZones zones(ModuleType type, ModuleType.Side side) {
-    return ClampZones.of(type, side).carrying(field.value().designLoad());
+    return ClampZones.of(type, side).carrying(field.value().designLoad(), testOverDesign);
   }
 }

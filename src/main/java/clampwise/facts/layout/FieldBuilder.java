@@ -75,7 +75,8 @@ final class FieldBuilder {
     Scheduled scheduled =
         unscheduled(item)
             .map(Scheduled::unknown)
-            .orElseGet(() -> new Schedule(item, lines, ground, problems).read());
+            .orElseGet(
+                () -> new Schedule(item, lines, ground, parts.testOverDesign(), problems).read());
     List<Attachment> attachments =
         new AttachmentBuilder(field, lines, ground).build(scheduled.planned());
     return new FieldLayout(

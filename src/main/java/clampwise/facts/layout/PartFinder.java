@@ -1,6 +1,7 @@
 package clampwise.facts.layout;
 
 import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.Limits;
 import clampwise.job.Job;
 import clampwise.job.ModuleClamp;
 import clampwise.job.ModuleType;
@@ -12,7 +13,12 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** Finds parts and module types by name: those of the job before those of the catalogue. */
-record PartFinder(Job job, Catalogue catalogue) {
+record PartFinder(Job job, Catalogue catalogue, Limits limits) {
+
+  /** A test load of a clamp-zone table over the design load it stands for. */
+  double testOverDesign() {
+    return limits.get("test-over-design-load").si();
+  }
 
   Optional<ModuleType> module(Text name) {
     return job.modules().find(name.value()).or(() -> catalogue.modules().find(name.value()));

@@ -17,12 +17,19 @@ final class Schedule {
   private final Named.Item<Field> field;
   private final LineMap lines;
   private final Ground ground;
+  private final double testOverDesign;
   private final Problems problems;
 
-  Schedule(Named.Item<Field> field, LineMap lines, Ground ground, Problems problems) {
+  Schedule(
+      Named.Item<Field> field,
+      LineMap lines,
+      Ground ground,
+      double testOverDesign,
+      Problems problems) {
     this.field = field;
     this.lines = lines;
     this.ground = ground;
+    this.testOverDesign = testOverDesign;
     this.problems = problems;
   }
 
@@ -48,7 +55,8 @@ final class Schedule {
     }
     if (attach.perEdge().isPresent()) {
       return Scheduled.of(
-          new EdgeSchedule(field, lines, ground.seams()).read(attach.perEdge().get()));
+          new EdgeSchedule(field, lines, ground.seams(), testOverDesign)
+              .read(attach.perEdge().get()));
     }
     return new PatternSchedule(field.name(), lines, ground, problems).read(attach);
   }

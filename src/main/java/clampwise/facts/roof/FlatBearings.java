@@ -43,7 +43,7 @@ final class FlatBearings extends PartQuestion {
         use.panel().topWidth().map(Length::m).orElse(0.0),
         neededM(bracket, general),
         general,
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 
   private static double neededM(RibBracket bracket, Optional<Limit> general) {

@@ -40,7 +40,7 @@ final class MetalsTested extends PartQuestion {
         words(metal),
         metals(tests),
         tests.stream().anyMatch(row -> row.metal().value() == metal),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 
   private static String metals(List<Tested> tests) {

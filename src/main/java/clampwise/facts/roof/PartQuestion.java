@@ -1,5 +1,6 @@
 package clampwise.facts.roof;
 
+import clampwise.catalogue.AttachmentFits;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
@@ -7,6 +8,7 @@ import clampwise.facts.Question;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.source.Span;
+import java.util.Optional;
 
 /** A question that is asked of every seam clamp and rib bracket on its covering. */
 abstract class PartQuestion implements Question {
@@ -24,7 +26,13 @@ abstract class PartQuestion implements Question {
   }
 
   /** What a question may look at and where its answers go. */
-  record Asked(Layout layout, Limits limits, Answers answers) {}
+  record Asked(Layout layout, Limits limits, Answers answers) {
+
+    /** Parts of job and catalogue that fit the covering of a use, the strongest first. */
+    Optional<String> fitting(PartUse use) {
+      return AttachmentFits.of(layout.catalogue().with(layout.job()), use.panel()).best();
+    }
+  }
 
   abstract void ask(PartUse use, Asked asked);
 

@@ -43,7 +43,7 @@ final class PinnedRuns extends PartQuestion {
         1 + busiest.map(Map.Entry::getValue).orElse(0),
         (int) most.si(),
         Optional.of(most),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 
   /** The seam with most attachments that pin it, and how many. */

@@ -37,7 +37,7 @@ final class ProfileFits extends PartQuestion {
         covering(use.panel()),
         madeFor(use),
         use.isMadeForIt(),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 
   private static String name(PartUse use) {

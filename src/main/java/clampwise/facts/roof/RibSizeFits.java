@@ -37,6 +37,6 @@ final class RibSizeFits extends SizeQuestion {
         sized.range().orElseThrow().min().m(),
         sized.range().orElseThrow().max().m(),
         sized.nearestBoundM(),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 }

@@ -35,6 +35,6 @@ final class SeamSizeFits extends SizeQuestion {
         sized.range().orElseThrow().min().m(),
         sized.range().orElseThrow().max().m(),
         sized.nearestBoundM(),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 }

@@ -55,7 +55,7 @@ final class SheetFits extends PartQuestion {
         least.leastM(),
         least.from(),
         least.limit(),
-        FittingParts.names(asked.layout(), use.panel()));
+        asked.fitting(use));
   }
 
   private static String sheet(Thickness written, Metal metal) {

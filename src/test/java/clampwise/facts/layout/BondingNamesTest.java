@@ -3,6 +3,7 @@ package clampwise.facts.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.LimitsReader;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.source.Problem;
@@ -71,7 +72,9 @@ class BondingNamesTest {
                     .formatted(lug, jumper),
                 problems)
             .orElseThrow();
-    BondingNames.check(new LayoutBuilder().build(job, CatalogueReader.empty(), problems), problems);
+    BondingNames.check(
+        new LayoutBuilder(LimitsReader.read()).build(job, CatalogueReader.empty(), problems),
+        problems);
     return problems.sorted();
   }
 }

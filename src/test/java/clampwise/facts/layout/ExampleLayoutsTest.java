@@ -3,6 +3,7 @@ package clampwise.facts.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.LimitsReader;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.source.Problems;
@@ -24,7 +25,8 @@ class ExampleLayoutsTest {
   void anExampleIsLaidOutAsItsFileSays(String example, int modules, int leastClampsAnEdge) {
     Problems problems = new Problems();
     Job job = JobReader.read(Path.of("examples", example, "job.yaml"), problems).orElseThrow();
-    Layout layout = new LayoutBuilder().build(job, CatalogueReader.read(), problems);
+    Layout layout =
+        new LayoutBuilder(LimitsReader.read()).build(job, CatalogueReader.read(), problems);
 
     assertThat(problems.sorted()).isEmpty();
     assertThat(layout.fields().stream().mapToInt(field -> field.modules().size()).sum())

@@ -1,6 +1,7 @@
 package clampwise.facts.layout;
 
 import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.LimitsReader;
 import clampwise.job.Attach;
 import clampwise.job.Building;
 import clampwise.job.Choice;
@@ -72,7 +73,7 @@ final class Jobs {
   final Problems problems = new Problems();
 
   Layout layout() {
-    return new LayoutBuilder().build(job(), EMPTY, problems);
+    return new LayoutBuilder(LimitsReader.read()).build(job(), EMPTY, problems);
   }
 
   PlaneLayout plane() {
