@@ -131,13 +131,15 @@ final class BeamCalculations {
               new TributaryLoad(
                   given.number("depth"), given.number("gap"), given.number("spacing"));
           double pressurePa = given.number("pressure");
-          Term force = isInner(given) ? load.interior(pressurePa, work) : load.edge(pressurePa, work);
+          Term force =
+              isInner(given) ? load.interior(pressurePa, work) : load.edge(pressurePa, work);
           return new Outcome.Result<>(List.of(force));
         });
   }
 
   private static Input line() {
-    return Input.word("line", "inner line (half of each row) or end line (half of one)", "inner", "end")
+    return Input.word(
+            "line", "inner line (half of each row) or end line (half of one)", "inner", "end")
         .unless("inner");
   }
 

@@ -40,8 +40,7 @@ final class RoofCalculations {
                 .unless(Plain.text(most))),
         (given, work) -> {
           DeadLoadScreen screen =
-              new DeadLoadScreen(
-                  given.number("dead"), given.number("live"), given.number("added"));
+              new DeadLoadScreen(given.number("dead"), given.number("live"), given.number("added"));
           Term limit =
               Term.number("i_1", "greatest increase without a check", given.number("most"));
           return new Outcome.Result<>(List.of(screen.show(limit, most.source(), work)));

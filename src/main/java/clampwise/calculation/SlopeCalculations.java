@@ -102,7 +102,8 @@ final class SlopeCalculations {
             Input.of("slip-strength", "strength of one attachment along the seam", FORCE, 1e-3)),
         (given, work) -> {
           Term count = Term.number("n", "attachments", given.number("attachments"));
-          Term each = Term.force("R_s", "strength of one along the seam", given.number("slip-strength"));
+          Term each =
+              Term.force("R_s", "strength of one along the seam", given.number("slip-strength"));
           double slipN = count.si() * each.si();
           work.write(
               Term.force("R_c", "strength of all along the seam", slipN),

@@ -45,7 +45,8 @@ final class UtilisationCalculation {
             Input.of("tested-down", "tested load toward the roof", FORCE, 1e-3).orNothing(),
             Input.of("tested-along", "tested load along the seam", FORCE, 1e-3).orNothing(),
             Input.word("loads-are", "what a tested load is", "allowable", "ultimate", "design"),
-            Input.of("safety-factor", "ultimate over allowable load", NUMBER, 1.0, 10.0).orNothing(),
+            Input.of("safety-factor", "ultimate over allowable load", NUMBER, 1.0, 10.0)
+                .orNothing(),
             Input.of("resistance-factor", "design over ultimate load", NUMBER, 0.05, 1.0)
                 .orNothing(),
             Input.word("interaction", "of both directions", "linear", "quadratic", "none")
@@ -68,8 +69,7 @@ final class UtilisationCalculation {
     Outcome<Strength<S>> of(TestedLoad tested, String direction, Work work);
   }
 
-  private <S extends LimitState> Outcome<List<Term>> run(
-      String factor, Conversion<S> conversion) {
+  private <S extends LimitState> Outcome<List<Term>> run(String factor, Conversion<S> conversion) {
     boolean down = given.number("down") > 0;
     Demand<S> demand =
         new Demand<>(given.number("up") - given.number("down"), given.number("along"));

@@ -7,7 +7,9 @@ import clampwise.calc.trail.Term;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Shown work as text: what each number is, its formula, the values put in, the result, its source. */
+/**
+ * Shown work as text: what each number is, its formula, the values put in, the result, its source.
+ */
 public final class WorkText {
 
   private static final int INDENT = 2;

@@ -54,8 +54,7 @@ class LoadCasesTest {
           """)
   void asceCases(String command, String symbol, double expected, double tolerance) {
     assertThat(value(command, symbol, Measure.IMPERIAL)).isCloseTo(expected, within(tolerance));
-    assertThat(value(command, symbol, Measure.METRIC))
-        .isEqualTo(inMetric(command, symbol));
+    assertThat(value(command, symbol, Measure.METRIC)).isEqualTo(inMetric(command, symbol));
   }
 
   /** Eurocode cases A-E1 to A-E6, Pa and metres; tags beside the tests of calc. */

@@ -29,8 +29,7 @@ class CalcCommandTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private int calc(String... words) {
-    Console console =
-        new Console(InputStream.nullInputStream(), out, err, Map.of(), Screen.NONE);
+    Console console = new Console(InputStream.nullInputStream(), out, err, Map.of(), Screen.NONE);
     String[] all = Stream.concat(Stream.of("calc"), Stream.of(words)).toArray(String[]::new);
     return new Clampwise(
             console,
@@ -88,8 +87,13 @@ class CalcCommandTest {
     calc();
     Calculations.all().forEach(calculation -> calc(calculation.name()));
     steel("travel=1in");
-    calc("seam-to-clips", "clips=0m,1m,2m,3m", "attachments=0.5m,1.7m", "forces=900N",
-        "pressure=1kPa", "pitch=16in");
+    calc(
+        "seam-to-clips",
+        "clips=0m,1m,2m,3m",
+        "attachments=0.5m,1.7m",
+        "forces=900N",
+        "pressure=1kPa",
+        "pitch=16in");
     assertThat(printed().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(80));
   }
 
@@ -159,7 +163,11 @@ class CalcCommandTest {
   @Test
   void serviceLoadsAreNeverHeldAgainstFactoredStrengths() {
     assertThat(
-            calc("attachment-utilisation", "up=1kN", "demand-is=lrfd", "tested-up=2kN",
+            calc(
+                "attachment-utilisation",
+                "up=1kN",
+                "demand-is=lrfd",
+                "tested-up=2kN",
                 "loads-are=allowable"))
         .isEqualTo(ExitCode.UNUSABLE);
     assertThat(complaint()).contains("an allowable load (ASD)", "factored loads (LRFD)");

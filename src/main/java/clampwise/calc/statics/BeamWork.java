@@ -46,8 +46,7 @@ public final class BeamWork {
    * @param mark what stands behind every symbol, such as {@code _e}; empty for a single beam
    * @return the reactions [N], from left to right
    */
-  public static Outcome<List<Term>> show(
-      Beam beam, List<BeamLoad> loads, String mark, Work work) {
+  public static Outcome<List<Term>> show(Beam beam, List<BeamLoad> loads, String mark, Work work) {
     return beam.under(loads).then(ok -> shown(beam, loads, mark, work));
   }
 
@@ -101,7 +100,8 @@ public final class BeamWork {
     } else {
       Term left = Term.moment("F_" + i + "a" + mark, meaning + ", left", bays.bay(i).heldLeftNm());
       heldLeft.add(write(left, span.heldLeft()));
-      Term right = Term.moment("F_" + i + "b" + mark, meaning + ", right", bays.bay(i).heldRightNm());
+      Term right =
+          Term.moment("F_" + i + "b" + mark, meaning + ", right", bays.bay(i).heldRightNm());
       heldRight.add(write(right, span.heldRight()));
     }
   }

@@ -49,7 +49,8 @@ final class LoadSymbols {
 
   /** A place with the next free number. */
   Term place(String letter, double m) {
-    return Term.length(letter + "_" + next(letter) + mark, "place from the left end of its span", m);
+    return Term.length(
+        letter + "_" + next(letter) + mark, "place from the left end of its span", m);
   }
 
   private int next(String letter) {

@@ -47,8 +47,7 @@ public record SeamClips(double[] fromAttachmentsN, double[] fromEvenLoadN) {
    */
   public static Outcome<List<Term>> show(
       Beam seam, List<BeamLoad.Point> attachments, double evenNPerM, Work work) {
-    List<BeamLoad> even =
-        List.of(new BeamLoad.Even(seam.fromM(), seam.toM(), evenNPerM));
+    List<BeamLoad> even = List.of(new BeamLoad.Even(seam.fromM(), seam.toM(), evenNPerM));
     return BeamWork.show(seam, List.copyOf(attachments), "", work)
         .then(
             array ->

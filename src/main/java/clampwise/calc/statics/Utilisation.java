@@ -73,8 +73,7 @@ public record Utilisation(double normal, double slope, double together) {
         "E_" + direction + "/R_" + direction,
         Source.STATICS,
         Term.force("E_" + direction, "force, " + direction, forceN),
-        Term.force(
-            "R_" + direction, "strength, " + direction, strength.orElseThrow().forceN()));
+        Term.force("R_" + direction, "strength, " + direction, strength.orElseThrow().forceN()));
   }
 
   private void write(Interaction interaction, Work work) {

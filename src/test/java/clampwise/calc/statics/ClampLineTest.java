@@ -28,8 +28,7 @@ class ClampLineTest {
     LineForces forces = new ClampLine(new double[] {0.3, 1.4}).under(List.of(EDGE));
     double second = LOAD_N_PER_M * 1.722 * (0.861 - 0.3) / 1.1;
     assertThat(forces.reactionsN()[1]).isCloseTo(second, within(1e-9));
-    assertThat(forces.reactionsN()[0])
-        .isCloseTo(LOAD_N_PER_M * 1.722 - second, within(1e-9));
+    assertThat(forces.reactionsN()[0]).isCloseTo(LOAD_N_PER_M * 1.722 - second, within(1e-9));
     assertThat(forces.held()).containsExactly(EDGE);
     assertThat(forces.notHeld()).isEmpty();
   }
@@ -78,7 +77,8 @@ class ClampLineTest {
 
   @Test
   void threeClampsCarryAsAContinuousBeam() {
-    LineForces forces = new ClampLine(new double[] {0, 1, 2}).under(List.of(new ModuleEdge(0, 2, 8)));
+    LineForces forces =
+        new ClampLine(new double[] {0, 1, 2}).under(List.of(new ModuleEdge(0, 2, 8)));
     assertThat(forces.reactionsN()).containsExactly(new double[] {3, 10, 3}, within(1e-12));
     assertThat(forces.tributaryN()).containsExactly(new double[] {4, 8, 4}, within(1e-12));
   }

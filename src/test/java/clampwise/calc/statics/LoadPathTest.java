@@ -60,12 +60,14 @@ class LoadPathTest {
 
   /** 520 lbf against 46.6 psf on rows of 1,146 mm, seams at 16 in. */
   @ParameterizedTest
-  @CsvSource({"520, 2, Attach at every 2 seams or closer.", "300, 1, Attach at every seam.",
-    "100, 0, Even an attachment at every seam is not enough."})
+  @CsvSource({
+    "520, 2, Attach at every 2 seams or closer.",
+    "300, 1, Attach at every seam.",
+    "100, 0, Even an attachment at every seam is not enough."
+  })
   void theZoneAllowsWholeSeams(double strengthLbf, int seams, String sentence) {
     SpacingAllowed.Zone zone = new SpacingAllowed.Zone(46.6 * PSF_PA, 1.146, 1);
-    SpacingAllowed allowed =
-        SpacingAllowed.show(zone, strengthLbf * POUND_N, 0.4064, work);
+    SpacingAllowed allowed = SpacingAllowed.show(zone, strengthLbf * POUND_N, 0.4064, work);
     assertThat(allowed.lengthM())
         .isCloseTo(strengthLbf * POUND_N / (46.6 * PSF_PA * 1.146), within(1e-12));
     assertThat(allowed.everySeams()).isEqualTo(seams);
@@ -145,8 +147,7 @@ class LoadPathTest {
   void attachmentsOnEveryClipLoadTheClipsAsTheRoofDoesOnAnAverage() {
     Beam seam = new Beam(0, 3, new double[] {0, 1, 2, 3});
     SeamClips clips =
-        SeamClips.of(
-                seam, List.of(new BeamLoad.Point(1, 500), new BeamLoad.Point(2, 600)), 400)
+        SeamClips.of(seam, List.of(new BeamLoad.Point(1, 500), new BeamLoad.Point(2, 600)), 400)
             .result()
             .orElseThrow();
     assertThat(clips.fromAttachmentsN())
@@ -172,8 +173,7 @@ class LoadPathTest {
   @ParameterizedTest
   @CsvSource({"0.3, 1.4", "0.05, 0.6", "0, 1.722", "0.4, 1.7"})
   void twoClampsInClosedFormAreTheBeam(double left, double right) {
-    List<Term> closed =
-        new TwoClamps(1.722, left, right).show(810, work).result().orElseThrow();
+    List<Term> closed = new TwoClamps(1.722, left, right).show(810, work).result().orElseThrow();
     BeamForces beam =
         new Beam(0, 1.722, new double[] {left, right}).under(810).result().orElseThrow();
     assertThat(closed.get(0).si()).isEqualTo(beam.reactionsN()[0]);

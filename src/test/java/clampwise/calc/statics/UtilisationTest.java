@@ -32,7 +32,9 @@ class UtilisationTest {
         .orElseThrow();
   }
 
-  /** Ultimate 1,200 lbf under 451 lbf: over 2 passes with 0.75, over 3 fails with 1.13 [computed]. */
+  /**
+   * Ultimate 1,200 lbf under 451 lbf: over 2 passes with 0.75, over 3 fails with 1.13 [computed].
+   */
   @ParameterizedTest
   @CsvSource({"2, 0.75", "3, 1.13"})
   void theSafetyFactorDecides(double omega, double printed) {
@@ -83,8 +85,7 @@ class UtilisationTest {
   @ParameterizedTest
   @CsvSource({"10, 0, upward", "-10, 0, downward", "0, 10, along the seam"})
   void aLoadedDirectionWithoutAStrengthIsNotApplicable(double n, double s, String direction) {
-    Resistance<Asd> none =
-        new Resistance<>(Optional.empty(), Optional.empty(), Optional.empty());
+    Resistance<Asd> none = new Resistance<>(Optional.empty(), Optional.empty(), Optional.empty());
     assertThat(Utilisation.of(new Demand<Asd>(n, s), none, Interaction.LINEAR))
         .isEqualTo(new Outcome.NotApplicable<>("no strength " + direction + " is stated"));
   }
@@ -92,8 +93,7 @@ class UtilisationTest {
   @Test
   void anUnloadedDirectionNeedsNoStrength() {
     Resistance<Asd> up = new Resistance<>(strength(100), Optional.empty(), Optional.empty());
-    Outcome<Utilisation> used =
-        Utilisation.show(new Demand<>(50, 0), up, Interaction.LINEAR, work);
+    Outcome<Utilisation> used = Utilisation.show(new Demand<>(50, 0), up, Interaction.LINEAR, work);
     assertThat(used.result().orElseThrow().together()).isEqualTo(0.5);
     assertThat(work.lines()).extracting(Line::note).contains("No force acts this way.");
   }

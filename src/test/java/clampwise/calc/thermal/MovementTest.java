@@ -62,8 +62,7 @@ class MovementTest {
     assertThat(each.si()).isCloseTo(0.00080, within(5e-6));
     assertThat(Movement.share(each, Term.length("t", "slack", 0.0008), work).si())
         .isCloseTo(0.997, within(5e-4));
-    assertThat(Movement.share(each, Term.length("t", "slack", 0.0007), work).si())
-        .isGreaterThan(1);
+    assertThat(Movement.share(each, Term.length("t", "slack", 0.0007), work).si()).isGreaterThan(1);
     assertThat(work.lines()).extracting(Line::note).containsOnlyOnce("More than the free travel.");
     Recomputed.check(work);
   }
