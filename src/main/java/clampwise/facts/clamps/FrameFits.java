@@ -48,51 +48,60 @@ final class FrameFits {
     }
   }
 
-  private Fact fit(HeldFrame frame, double heightM, LengthRange range) {
-    double minM = Snap.m(range.min().m());
-    double maxM = Snap.m(range.max().m());
-    double nearestM = heightM - minM < maxM - heightM ? minM : maxM;
-    ClampUse use = frame.use();
-    Subject subject = Subjects.module(frame.module());
-    Subject cause = cause(frame);
-    String module = frame.module().name();
-    String type = frame.module().typeName();
-    String clamp = use.name().value();
-    Map<String, Unit> units = Map.of("frameHeightM", frameUnit(frame));
-    Optional<String> others = fitting(frame, heightM);
-    return use.role() == Role.MID
-        ? new MidClampFit(
-            subject,
-            cause,
-            use.name().at(),
-            range.min().unit(),
-            units,
-            module,
-            type,
-            clamp,
-            heightM,
-            minM,
-            maxM,
-            nearestM,
-            others)
-        : new EndClampFit(
-            subject,
-            cause,
-            use.name().at(),
-            range.min().unit(),
-            units,
-            module,
-            type,
-            clamp,
-            heightM,
-            minM,
-            maxM,
-            nearestM,
-            others);
+  /** A frame height in the range of a clamp, with the end of the range that is nearer. */
+  private record Sized(double heightM, double minM, double maxM, Unit unit) {
+
+    static Sized of(double heightM, LengthRange range) {
+      double minM = Snap.m(range.min().m());
+      return new Sized(heightM, minM, Snap.m(range.max().m()), range.min().unit());
+    }
+
+    double nearestM() {
+      return heightM - minM < maxM - heightM ? minM : maxM;
+    }
   }
 
-  private static Unit frameUnit(HeldFrame frame) {
-    return frame.module().type().frameHeight().orElseThrow().unit();
+  private Fact fit(HeldFrame frame, double heightM, LengthRange range) {
+    Sized sized = Sized.of(heightM, range);
+    return frame.use().role() == Role.MID ? mid(frame, sized) : end(frame, sized);
+  }
+
+  private MidClampFit mid(HeldFrame frame, Sized sized) {
+    return new MidClampFit(
+        Subjects.module(frame.module()),
+        cause(frame),
+        frame.use().name().at(),
+        sized.unit(),
+        frameUnit(frame),
+        frame.module().name(),
+        frame.module().typeName(),
+        frame.use().name().value(),
+        sized.heightM(),
+        sized.minM(),
+        sized.maxM(),
+        sized.nearestM(),
+        fitting(frame, sized.heightM()));
+  }
+
+  private EndClampFit end(HeldFrame frame, Sized sized) {
+    return new EndClampFit(
+        Subjects.module(frame.module()),
+        cause(frame),
+        frame.use().name().at(),
+        sized.unit(),
+        frameUnit(frame),
+        frame.module().name(),
+        frame.module().typeName(),
+        frame.use().name().value(),
+        sized.heightM(),
+        sized.minM(),
+        sized.maxM(),
+        sized.nearestM(),
+        fitting(frame, sized.heightM()));
+  }
+
+  private static Map<String, Unit> frameUnit(HeldFrame frame) {
+    return Map.of("frameHeightM", frame.module().type().frameHeight().orElseThrow().unit());
   }
 
   private Optional<String> fitting(HeldFrame frame, double heightM) {

@@ -91,8 +91,8 @@ final class ObstacleQuestion implements Question {
               clearance.unit(),
               NO_MODULE,
               obstacle.name(),
-              clearance.m(),
-              clearance.m(),
+              Snap.m(clearance.m()),
+              Snap.m(clearance.m()),
               0));
     }
   }
@@ -108,7 +108,7 @@ final class ObstacleQuestion implements Question {
         module.name(),
         obstacle.name(),
         gapM,
-        clearance.m(),
+        Snap.m(clearance.m()),
         Snap.m(Math.max(0, clearance.m() - gapM)));
   }
 

@@ -33,9 +33,9 @@ final class RibSizeFits extends SizeQuestion {
         use.name().value(),
         use.plane().panelName(),
         sized.dimension(),
-        sized.size().orElseThrow().m(),
-        sized.range().orElseThrow().min().m(),
-        sized.range().orElseThrow().max().m(),
+        sized.sizeM(),
+        sized.minM(),
+        sized.maxM(),
         sized.nearestBoundM(),
         asked.fitting(use));
   }

@@ -1,5 +1,6 @@
 package clampwise.facts.roof;
 
+import clampwise.calc.Snap;
 import clampwise.facts.Fact;
 import clampwise.job.LengthRange;
 import clampwise.job.Quantity.Length;
@@ -25,10 +26,19 @@ abstract class SizeQuestion extends PartQuestion {
 
     /** The end of the range nearer to the size [m]. */
     double nearestBoundM() {
-      double sizeM = size.orElseThrow().m();
-      double minM = range.orElseThrow().min().m();
-      double maxM = range.orElseThrow().max().m();
-      return Math.abs(sizeM - minM) <= Math.abs(sizeM - maxM) ? minM : maxM;
+      return Math.abs(sizeM() - minM()) <= Math.abs(sizeM() - maxM()) ? minM() : maxM();
+    }
+
+    double sizeM() {
+      return Snap.m(size.orElseThrow().m());
+    }
+
+    double minM() {
+      return Snap.m(range.orElseThrow().min().m());
+    }
+
+    double maxM() {
+      return Snap.m(range.orElseThrow().max().m());
     }
   }
 
