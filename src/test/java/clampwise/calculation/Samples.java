@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 final class Samples {
 
-  private static final int RANDOM = 40;
+  private static final int RANDOM = 25;
 
   private final Calculation calculation;
 

@@ -23,49 +23,23 @@ class ShownWorkTest {
     return Calculations.all().stream().map(Calculation::name);
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void everyLineFollowsFromItsPrintedInputs(String name) {
+    Calculation calculation = Calculations.find(name).orElseThrow();
     for (Measure measure : Measure.values()) {
-      assertThat(runs(name, measure)).as("samples with a result").isNotEmpty();
-      for (Run run : runs(name, measure)) {
+      List<Run> runs = runs(calculation, measure);
+      assertThat(runs).as("samples of " + name + " with a result").isNotEmpty();
+      for (Run run : runs) {
+        assertThat(run.lines).as(run.toString()).isNotEmpty();
+        run.lines.forEach(ShownWorkTest::isComplete);
         run.lines.forEach(line -> follow(line, measure, run));
+        chain(run);
       }
     }
   }
 
-  @ParameterizedTest
-  @MethodSource("names")
-  void everyInputThatWasComputedHasTheValueOfItsLine(String name) {
-    for (Run run : runs(name, Measure.METRIC)) {
-      for (int i = 0; i < run.lines.size(); i++) {
-        for (Term input : run.lines.get(i).inputs()) {
-          List<Double> earlier = values(run.lines.subList(0, i), input.symbol());
-          if (!earlier.isEmpty()) {
-            assertThat(earlier)
-                .as(input.symbol() + " in " + run)
-                .anyMatch(value -> Math.abs(value - input.si()) <= 1e-9 * Math.abs(value));
-          }
-        }
-      }
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("names")
-  void everyResultStandsInALine(String name) {
-    for (Run run : runs(name, Measure.METRIC)) {
-      assertThat(run.lines).as(run.toString()).isNotEmpty();
-      for (Line line : run.lines) {
-        assertThat(line.source().document()).as(line.toString()).isNotBlank();
-        assertThat(line.source().obtained()).as(line.toString()).isNotBlank();
-        assertThat(line.result().symbol()).matches(SYMBOL);
-        assertThat(line.result().si()).as(line.toString()).isFinite();
-      }
-    }
-  }
-
-  @ParameterizedTest
+  @ParameterizedTest(name = "{0}")
   @MethodSource("names")
   void everyWrittenSampleHasAResult(String name) {
     Calculation calculation = Calculations.find(name).orElseThrow();
@@ -73,6 +47,27 @@ class ShownWorkTest {
       assertThat(calculation.body().run(given, new Work(Measure.METRIC)))
           .as(given.toString())
           .isInstanceOf(Outcome.Result.class);
+    }
+  }
+
+  private static void isComplete(Line line) {
+    assertThat(line.source().document()).as(line.toString()).isNotBlank();
+    assertThat(line.source().obtained()).as(line.toString()).isNotBlank();
+    assertThat(line.result().symbol()).matches(SYMBOL);
+    assertThat(line.result().si()).as(line.toString()).isFinite();
+  }
+
+  /** An input that an earlier line gave has the value of that line. */
+  private static void chain(Run run) {
+    for (int i = 0; i < run.lines.size(); i++) {
+      for (Term input : run.lines.get(i).inputs()) {
+        List<Double> earlier = values(run.lines.subList(0, i), input.symbol());
+        if (!earlier.isEmpty()) {
+          assertThat(earlier)
+              .as(input.symbol() + " in " + run)
+              .anyMatch(value -> Math.abs(value - input.si()) <= 1e-9 * Math.abs(value));
+        }
+      }
     }
   }
 
@@ -99,8 +94,7 @@ class ShownWorkTest {
 
   private record Run(Given given, List<Line> lines) {}
 
-  private static List<Run> runs(String name, Measure measure) {
-    Calculation calculation = Calculations.find(name).orElseThrow();
+  private static List<Run> runs(Calculation calculation, Measure measure) {
     List<Run> runs = new ArrayList<>();
     for (Given given : new Samples(calculation).all()) {
       Work work = new Work(measure);
