@@ -33,7 +33,8 @@ public final class Derivation {
    */
   private static Answers answers(Layout layout, Limits limits) {
     CompletableFuture<Answers> roof =
-        CompletableFuture.supplyAsync(() -> ask(RoofQuestions.ALL, layout, limits));
+        CompletableFuture.supplyAsync(
+            () -> ask(RoofQuestions.ALL, layout, limits), OtherCores.executor());
     Answers answers = ask(ClampQuestions.ALL, layout, limits);
     Answers others = ask(BondingQuestions.ALL, layout, limits);
     Answers survey = ask(SurveyQuestions.ALL, layout, limits);

@@ -30,6 +30,17 @@ final class Deserializing {
     return made;
   }
 
+  /** Makes the deserializers of a type and of all types below it. */
+  static void prepare(Type type) {
+    if (type instanceof ParameterizedType generic) {
+      prepare(generic.getActualTypeArguments()[0]);
+    }
+    boolean known = KNOWN.containsKey(type);
+    if (!known && of(type) instanceof RecordDeserializer record) {
+      record.shape().slots().forEach(slot -> prepare(slot.value()));
+    }
+  }
+
   private static JsonDeserializer<?> make(Type type) {
     if (type instanceof ParameterizedType generic) {
       return make((Class<?>) generic.getRawType(), generic.getActualTypeArguments()[0]);

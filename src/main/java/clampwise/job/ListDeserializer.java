@@ -36,7 +36,7 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
     Node node = nodes.node();
     String key = nodes.key();
     if (!parser.isExpectedStartArrayToken()) {
-      Reading.of(context).wrongShape(node, "a list, such as [a, b]");
+      Reading.of(parser).wrongShape(node, "a list, such as [a, b]");
       parser.skipChildren();
       return null;
     }
@@ -48,13 +48,13 @@ final class ListDeserializer extends JsonDeserializer<List<?>> {
       Object value = items.deserialize(parser, context);
       if (value == null) {
         complete = false;
-        Reading.of(context).lost().add(itemNode);
+        Reading.of(parser).lost().add(itemNode);
       } else {
         values.add(value);
       }
     }
     if (node instanceof Node.Sequence list && list.items().isEmpty() && !mayBeEmpty(key)) {
-      Reading.of(context).problem(node.at(), "an empty list", "one item or more, or no key");
+      Reading.of(parser).problem(node.at(), "an empty list", "one item or more, or no key");
       return null;
     }
     return complete || KEPT.contains(item) ? Collections.unmodifiableList(values) : null;

@@ -27,7 +27,7 @@ final class NamedDeserializer extends JsonDeserializer<Named<?>> {
       throws IOException {
     NodeParser nodes = (NodeParser) parser;
     if (!parser.isExpectedStartObjectToken()) {
-      Reading.of(context).wrongShape(nodes.node(), "a mapping of names, such as north: {...}");
+      Reading.of(parser).wrongShape(nodes.node(), "a mapping of names, such as north: {...}");
       parser.skipChildren();
       return null;
     }
@@ -40,7 +40,7 @@ final class NamedDeserializer extends JsonDeserializer<Named<?>> {
       Node node = nodes.node();
       Object value = items.deserialize(parser, context);
       if (value == null) {
-        Reading.of(context).lost().add(node);
+        Reading.of(parser).lost().add(node);
         unreadable.add(name.text());
       } else {
         values.put(name.text(), new Named.Item<>(new Text(name.text(), name.at()), value));

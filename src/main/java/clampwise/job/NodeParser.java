@@ -21,14 +21,21 @@ final class NodeParser extends ParserMinimalBase {
 
   private final Deque<NodeCursor> open = new ArrayDeque<>();
   private final Node root;
+  private final Reading reading;
   private Node node;
   private @Nullable ObjectCodec codec;
   private boolean closed;
 
-  NodeParser(Node root) {
+  NodeParser(Node root, Reading reading) {
     super(StreamReadConstraints.defaults());
     this.root = root;
+    this.reading = reading;
     this.node = root;
+  }
+
+  /** What the deserializers of this run share. */
+  Reading reading() {
+    return reading;
   }
 
   /** The value the current token begins or ends. */

@@ -8,7 +8,7 @@ import clampwise.source.Problems;
 import clampwise.source.Span;
 import clampwise.units.Dimension;
 import clampwise.units.Unit;
-import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.core.JsonParser;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -29,8 +29,8 @@ record Reading(
     Set<Node> reported,
     Lost lost) {
 
-  static Reading of(DeserializationContext context) {
-    return (Reading) context.getAttribute(Reading.class);
+  static Reading of(JsonParser parser) {
+    return ((NodeParser) parser).reading();
   }
 
   /** For values without declared units, read to their end. */

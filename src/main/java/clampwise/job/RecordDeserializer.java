@@ -29,6 +29,10 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
     }
   }
 
+  Shape shape() {
+    return shape;
+  }
+
   @Override
   public boolean isCachable() {
     return true;
@@ -39,7 +43,7 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
       throws IOException {
     NodeParser nodes = (NodeParser) parser;
     Node node = nodes.node();
-    Reading reading = Reading.of(context);
+    Reading reading = Reading.of(parser);
     if (!parser.isExpectedStartObjectToken() || reading.reported().contains(node)) {
       return refuse(parser, node, reading);
     }
@@ -102,7 +106,7 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
     Node node = nodes.node();
     Object value = Deserializing.of(slot.value()).deserialize(nodes, context);
     if (value == null) {
-      Reading.of(context).lost().add(node);
+      Reading.of(nodes).lost().add(node);
     }
     return value;
   }

@@ -49,7 +49,7 @@ final class ValueDeserializer<T> extends JsonDeserializer<T> {
   public @Nullable T deserialize(JsonParser parser, DeserializationContext context)
       throws IOException {
     NodeParser nodes = (NodeParser) parser;
-    T value = reader.read(nodes.node(), nodes.key(), Reading.of(context));
+    T value = reader.read(nodes.node(), nodes.key(), Reading.of(parser));
     parser.skipChildren();
     return value;
   }

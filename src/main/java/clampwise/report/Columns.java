@@ -6,10 +6,21 @@ final class Columns {
   /** First code point that any terminal shows two columns wide (Hangul Jamo). */
   private static final int FIRST_WIDE = 0x1100;
 
+  /** First code point that may take another width than one column (combining marks). */
+  private static final int FIRST_UNUSUAL = 0x300;
+
   private Columns() {}
 
   /** Columns of a text [columns]. */
   static int of(String text) {
+    int columns = 0;
+    while (columns < text.length() && text.charAt(columns) < FIRST_UNUSUAL) {
+      columns++;
+    }
+    return columns == text.length() ? columns : unusual(text);
+  }
+
+  private static int unusual(String text) {
     int columns = 0;
     for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
       columns += of(text.codePointAt(i));
@@ -19,7 +30,7 @@ final class Columns {
 
   /** Columns of one code point: 0 for combining marks, 2 for East Asian wide ones, else 1. */
   static int of(int code) {
-    if (code < 0x300) {
+    if (code < FIRST_UNUSUAL) {
       return 1;
     }
     return combines(code) ? 0 : isWide(code) ? 2 : 1;

@@ -10,7 +10,17 @@ public final class Harmless {
 
   /** The text with every control, format and separator character spelled out; tabs are blanks. */
   public static String of(String text) {
-    return text.codePoints().allMatch(Harmless::prints) ? text : spelledOut(text);
+    for (int i = 0; i < text.length(); i++) {
+      if (!isPlain(text.charAt(i))) {
+        return text.codePoints().allMatch(Harmless::prints) ? text : spelledOut(text);
+      }
+    }
+    return text;
+  }
+
+  /** Whether a character is one of those that nearly every text consists of. */
+  private static boolean isPlain(char c) {
+    return c >= ' ' && c <= '~';
   }
 
   private static String spelledOut(String text) {

@@ -12,6 +12,7 @@ public final class Wrap {
   private final int width;
   private final List<String> lines = new ArrayList<>();
   private final StringBuilder line = new StringBuilder();
+  private int columns;
 
   private Wrap(int width) {
     this.width = Math.max(width, 1);
@@ -32,25 +33,26 @@ public final class Wrap {
   }
 
   private void add(String group) {
-    if (line.length() > 0 && Columns.of(line.toString()) + 1 + Columns.of(group) > width) {
+    int wide = Columns.of(group);
+    if (line.length() > 0 && columns + 1 + wide > width) {
       endLine();
     }
     if (line.length() > 0) {
       line.append(' ');
+      columns++;
     }
-    if (Columns.of(group) <= width) {
+    if (wide <= width) {
       line.append(group);
+      columns += wide;
     } else {
       addBroken(group);
     }
   }
 
   private void addBroken(String group) {
-    int columns = 0;
     for (int code : group.codePoints().toArray()) {
       if (columns + Columns.of(code) > width) {
         endLine();
-        columns = 0;
       }
       line.appendCodePoint(code);
       columns += Columns.of(code);
@@ -60,6 +62,7 @@ public final class Wrap {
   private void endLine() {
     lines.add(line.toString());
     line.setLength(0);
+    columns = 0;
   }
 
   private static List<String> groups(String text) {

@@ -7,6 +7,7 @@ import clampwise.catalogue.LimitsReader;
 import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
+import clampwise.facts.OtherCores;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.rulebook.Judgement;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 
 /**
  * Reviews jobs: reads them, lays them out and holds them against the rules.
@@ -37,12 +39,12 @@ public final class Reviewer {
 
   /** A reviewer with the rules, limits and parts that ship with the program. */
   public Reviewer() {
-    // Each takes as long as reading a job, so all are done at the same time, the first needed
-    // first.
-    CompletableFuture.runAsync(JobReader::prepare);
-    this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read);
-    this.limits = CompletableFuture.supplyAsync(LimitsReader::read);
-    this.rulebook = CompletableFuture.supplyAsync(Rulebook::prepared);
+    // Each takes as long as reading a job, so they are done beside it, the first needed first.
+    Executor beside = OtherCores.executor();
+    CompletableFuture.runAsync(JobReader::prepare, beside);
+    this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read, beside);
+    this.limits = CompletableFuture.supplyAsync(LimitsReader::read, beside);
+    this.rulebook = CompletableFuture.supplyAsync(Rulebook::prepared, beside);
   }
 
   /**

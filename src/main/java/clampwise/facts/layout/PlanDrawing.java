@@ -1,13 +1,13 @@
 package clampwise.facts.layout;
 
 import clampwise.job.Plane.EdgeKind;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
@@ -62,23 +62,25 @@ final class PlanDrawing {
             .flatMap(i -> corner(before(i).line(), edges.get(i).line(), legM, widthM)));
   }
 
-  /** The common part; two upright rectangles, the usual case, need no overlay. */
   static Geometry both(Geometry one, Geometry other) {
-    if (one.isRectangle() && other.isRectangle()) {
-      Envelope common = one.getEnvelopeInternal().intersection(other.getEnvelopeInternal());
-      return common.getArea() > 0
-          ? PlaneAxes.shapes().toGeometry(common)
-          : PlaneAxes.shapes().createPolygon();
-    }
-    return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+    return cut(one, other, Rectangles::both)
+        .orElseGet(() -> OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION));
   }
 
   static Geometry either(Geometry one, Geometry other) {
-    return OverlayNGRobust.overlay(one, other, OverlayNG.UNION);
+    return cut(one, other, Rectangles::and)
+        .orElseGet(() -> OverlayNGRobust.overlay(one, other, OverlayNG.UNION));
   }
 
   static Geometry without(Geometry one, Geometry other) {
-    return OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE);
+    return cut(one, other, Rectangles::without)
+        .orElseGet(() -> OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE));
+  }
+
+  private static Optional<Geometry> cut(
+      Geometry one, Geometry other, BinaryOperator<Rectangles> operation) {
+    return Rectangles.of(one)
+        .flatMap(a -> Rectangles.of(other).flatMap(b -> operation.apply(a, b).apart()));
   }
 
   private PlanEdge before(int i) {
@@ -110,12 +112,10 @@ final class PlanDrawing {
   }
 
   private Geometry inside(Stream<Polygon> parts) {
-    List<Geometry> all = parts.map(part -> both(part, area)).filter(p -> !p.isEmpty()).toList();
-    return switch (all.size()) {
-      case 0 -> PlaneAxes.shapes().createPolygon();
-      case 1 -> all.get(0);
-      default -> OverlayNGRobust.union(new ArrayList<>(all));
-    };
+    return parts
+        .map(part -> both(part, area))
+        .reduce(PlanDrawing::either)
+        .orElseGet(PlaneAxes.shapes()::createPolygon);
   }
 
   private static LineSegment inPlan(LineSegment line, double planPerSlope) {
