@@ -114,6 +114,7 @@ final class WindInputs {
   private WindInputs() {}
 
   @SafeVarargs
+  @SuppressWarnings("varargs") // the array is only read
   static List<Input> join(List<Input>... parts) {
     return Stream.of(parts).flatMap(List::stream).distinct().toList();
   }

@@ -1,7 +1,6 @@
 package clampwise.calculation;
 
 import clampwise.calc.Outcome;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.units.Dimension;
@@ -33,7 +32,7 @@ record ReferenceCase(String source, String command, String symbol, String printe
   }
 
   static List<ReferenceCase> all() {
-    return Stream.of(StaticsCases.ALL).flatMap(List::stream).map(ReferenceCase::of).toList();
+    return Stream.of(LoadCases.ALL, StaticsCases.ALL).flatMap(List::stream).map(ReferenceCase::of).toList();
   }
 
   String calculation() {
@@ -52,7 +51,7 @@ record ReferenceCase(String source, String command, String symbol, String printe
     Reading reading = GivenReader.read(calculation, words.subList(1, words.size()));
     Given given =
         reading.given().orElseThrow(() -> new AssertionError(command + ": " + reading.problems()));
-    Work work = new Work(Measure.METRIC);
+    Work work = new Work(reading.measure());
     Outcome<List<Term>> outcome = calculation.body().run(given, work);
     if (outcome instanceof Outcome.NotApplicable<List<Term>> none) {
       throw new AssertionError(command + ": " + none.reason());
