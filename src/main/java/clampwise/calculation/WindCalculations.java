@@ -16,6 +16,7 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.EffectiveArea;
+import clampwise.calc.wind.Exposure;
 import clampwise.calc.wind.ExposureCoefficient;
 import clampwise.calc.wind.ExternalCoefficient;
 import clampwise.calc.wind.GroundElevation;
@@ -35,10 +36,10 @@ final class WindCalculations {
   private WindCalculations() {}
 
   static List<Calculation> all() {
-    return Stream.concat(roof().stream(), PanelCalculations.all().stream()).toList();
+    return Stream.of(air(), roof(), PanelCalculations.all()).flatMap(List::stream).toList();
   }
 
-  private static List<Calculation> roof() {
+  private static List<Calculation> air() {
     return List.of(
         new Calculation(
             "exposure-coefficient",
@@ -57,7 +58,11 @@ final class WindCalculations {
             "velocity pressure of ASCE 7 at a height",
             "as the exposure coefficient; 7-22 gives it without the directionality factor",
             SITE,
-            WindCalculations::velocity),
+            WindCalculations::velocity));
+  }
+
+  private static List<Calculation> roof() {
+    return List.of(
         new Calculation(
             "wind-zone-widths",
             "widths of the wind zones of a roof, ASCE 7",
@@ -95,12 +100,7 @@ final class WindCalculations {
 
   private static Outcome<List<Term>> ground(Given given, Work work) {
     WindSite site =
-        new WindSite(
-            1,
-            clampwise.calc.wind.Exposure.C,
-            1,
-            given.find("ground-factor"),
-            given.find("ground-elevation"));
+        new WindSite(1, Exposure.C, 1, given.find("ground-factor"), given.find("ground-elevation"));
     double factor = GroundElevation.of(WindInputs.code(given), site, work);
     return one(Term.number("K_e", "ground elevation factor", factor));
   }

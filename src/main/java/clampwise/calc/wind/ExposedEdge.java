@@ -6,7 +6,9 @@ import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.WindChoices.ExposedReading;
+import clampwise.units.Dimension;
 import clampwise.units.QuantityPrint;
+import java.util.List;
 
 /** Array edge factor: panels at an exposed edge of their array take more uplift. */
 public final class ExposedEdge {
@@ -87,7 +89,7 @@ public final class ExposedEdge {
   private String text(double lengthM) {
     return Double.isInfinite(lengthM)
         ? "far"
-        : QuantityPrint.text(lengthM, work.measure().of(clampwise.units.Dimension.LENGTH));
+        : QuantityPrint.text(lengthM, work.measure().of(Dimension.LENGTH));
   }
 
   private record Reading(double roofEdgeM, double nextM, double stripM) {}
@@ -113,8 +115,8 @@ public final class ExposedEdge {
     String open = "open between two readings of the standard: the severe side is taken";
     Term x = Term.length("X", "least free distance beyond the side", nextM);
     Term s = Term.length("s", "width of the strip of raised uplift", stripM);
-    work.write(new Line(x, "min(X_4, X_2)", java.util.List.of(four, two), source, open));
-    work.write(new Line(s, "max(s_4, s_2)", java.util.List.of(wide, narrow), source, open));
+    work.write(new Line(x, "min(X_4, X_2)", List.of(four, two), source, open));
+    work.write(new Line(s, "max(s_4, s_2)", List.of(wide, narrow), source, open));
     return new Reading(roofEdgeM, nextM, stripM);
   }
 

@@ -8,6 +8,7 @@ import static clampwise.calc.wind.Cases.of;
 import static clampwise.calc.wind.Cases.patch;
 import static clampwise.calc.wind.Cases.work;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import clampwise.calc.Outcome;
 import clampwise.calc.ZoneWidth;
@@ -112,9 +113,7 @@ class RoofFigureTest {
       assertThat(curve.at(curve.firstAreaM2() / 2)).isEqualTo(curve.first());
       assertThat(curve.at(curve.lastAreaM2() * 2)).isEqualTo(curve.last());
       double middle = Math.sqrt(curve.firstAreaM2() * curve.lastAreaM2());
-      assertThat(curve.at(middle))
-          .isCloseTo(
-              (curve.first() + curve.last()) / 2, org.assertj.core.api.Assertions.within(1e-12));
+      assertThat(curve.at(middle)).isCloseTo((curve.first() + curve.last()) / 2, within(1e-12));
     }
   }
 }
