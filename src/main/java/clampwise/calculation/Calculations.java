@@ -17,6 +17,7 @@ public final class Calculations {
             DriftCalculations.all(),
             CombinationCalculations.all(),
             EurocodeCalculations.all(),
+            EurocodeSnowCalculations.all(),
             StaticsCalculations.all())
         .flatMap(List::stream)
         .toList();

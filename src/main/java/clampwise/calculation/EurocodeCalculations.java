@@ -2,11 +2,9 @@ package clampwise.calculation;
 
 import clampwise.calc.Outcome;
 import clampwise.calc.en.EnRoof;
-import clampwise.calc.en.EnSnow;
 import clampwise.calc.en.EnTables;
 import clampwise.calc.en.PeakPressure;
 import clampwise.calc.en.RoofWind;
-import clampwise.calc.en.SnowShape;
 import clampwise.calc.en.WindDirection;
 import clampwise.calc.en.ZoneCoefficients;
 import clampwise.calc.en.ZonePressure;
@@ -19,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Wind and snow of EN 1991. */
+/** Wind of EN 1991-1-4. */
 final class EurocodeCalculations {
 
   private static final double STEEPEST_RAD = Math.PI / 2;
@@ -27,7 +25,7 @@ final class EurocodeCalculations {
   private EurocodeCalculations() {}
 
   static List<Calculation> all() {
-    return List.of(peakPressure(), zoneSizes(), coefficient(), pressureAt(), snow(), valley());
+    return List.of(peakPressure(), zoneSizes(), coefficient(), pressureAt());
   }
 
   private static Calculation peakPressure() {
@@ -191,56 +189,6 @@ final class EurocodeCalculations {
         parapetM > 0 ? Optional.of(parapetM) : Optional.empty());
   }
 
-  private static Calculation snow() {
-    return new Calculation(
-        "en-snow",
-        "Snow load cases of a slope, on the plan area",
-        "EN 1991-1-3, 5.3.2 and 5.3.3; slopes from 0 to 90 degrees",
-        List.of(
-            Input.of("ground-snow", "characteristic ground snow", Dimension.PRESSURE, 0.0, 50e3),
-            number("exposure-coefficient", "exposure coefficient Ce").unless("1"),
-            number("thermal-coefficient", "thermal coefficient Ct").unless("1"),
-            Input.of("pitch", "pitch of the slope", Dimension.ANGLE, 0.0, STEEPEST_RAD),
-            Input.of("other-pitch", "pitch beyond the ridge", Dimension.ANGLE, 0.0, STEEPEST_RAD)
-                .orNothing(),
-            Words.yesNo("held", "guards, a parapet or the array keep snow from sliding")
-                .unless("yes")),
-        EurocodeCalculations::snow);
-  }
-
-  private static Outcome<List<Term>> snow(Given given, Work work) {
-    EnSnow.Site site =
-        new EnSnow.Site(
-            given.number("ground-snow"),
-            given.number("exposure-coefficient"),
-            given.number("thermal-coefficient"));
-    EnSnow.Roof roof =
-        new EnSnow.Roof(
-            given.number("pitch"), given.find("other-pitch"), given.word("held").equals("yes"));
-    return EnSnow.of(snowTables(), site, roof, work)
-        .then(
-            snow -> {
-              List<Term> terms = new ArrayList<>();
-              for (EnSnow.Case each : snow.cases()) {
-                String symbol = "s_" + (terms.size() + 1);
-                terms.add(Term.pressure(symbol, each.name() + ", this slope", each.pa()));
-              }
-              return new Outcome.Result<>(terms);
-            });
-  }
-
-  private static Calculation valley() {
-    return new Calculation(
-        "en-snow-valley",
-        "Shape coefficient of snow in a valley",
-        "EN 1991-1-3, table 5.2; pitches up to 60 degrees",
-        List.of(Input.of("pitch", "mean pitch", Dimension.ANGLE, 0.0, Math.PI / 3)),
-        (given, work) -> {
-          SnowShape.mu2(snowTables(), given.number("pitch"), work);
-          return Results.last(work);
-        });
-  }
-
   private static Input shape() {
     return Input.word("shape", "shape of the roof", Words.of(EnRoof.Shape.class));
   }
@@ -284,7 +232,4 @@ final class EurocodeCalculations {
     return new EnTables(TablesReader.read("en-wind.yaml").byKey(), reading);
   }
 
-  private static EnTables snowTables() {
-    return EnTables.of(TablesReader.read("en-snow.yaml").byKey());
-  }
 }

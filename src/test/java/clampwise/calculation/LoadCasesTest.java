@@ -77,6 +77,9 @@ class LoadCasesTest {
           en-snow ground-snow=650Pa pitch=8.5deg other-pitch=8.5deg held=no | s_2 | 260 | 0.01
           en-snow ground-snow=1000Pa pitch=45deg held=no | s_1 | 400 | 0.01
           en-snow-valley pitch=15deg | mu_2 | 1.2 | 0.0001
+          en-snow-step-drift ground-snow=800Pa rise=1m upper-length=20m lower-length=10m | s_wall | 2000 | 0.01
+          en-snow-step-drift ground-snow=800Pa rise=3m upper-length=9m lower-length=3m upper-pitch=20deg upper-slope-length=9m | s_wall | 2560 | 0.01
+          en-snow-obstruction ground-snow=800Pa rise=0.6m | s_wall | 1200 | 0.01
           load-combinations-en dead=150Pa snow=800Pa wind-toward=400Pa wind-away=-1200Pa | q_down | 1762.5 | 0.01
           load-combinations-en dead=150Pa snow=800Pa wind-toward=400Pa wind-away=-1200Pa | q_up | -1650 | 0.01
           """)

@@ -10,6 +10,7 @@ import clampwise.calc.trail.Work;
 import clampwise.units.Units;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** External pressure coefficients of a roof zone by pitch, or by parapet, and by loaded area. */
 final class Coefficient {
@@ -18,10 +19,12 @@ final class Coefficient {
   private static final double MOST_M2 = 10;
 
   private final Source source;
+  private final Predicate<Table.Row> disputed;
   private final Work work;
 
-  Coefficient(Source source, Work work) {
+  Coefficient(Source source, Predicate<Table.Row> disputed, Work work) {
     this.source = source;
+    this.disputed = disputed;
     this.work = work;
   }
 
@@ -57,7 +60,9 @@ final class Coefficient {
     }
     double ten = at(filled, place, column, side, "10");
     double one = at(filled, place, column, side, "1");
-    return Optional.of(byArea(one, ten, side, areaM2));
+    boolean isDisputed = side == Side.PRESSURE && filled.stream().anyMatch(disputed);
+    String note = isDisputed ? "the sources disagree about a row of this table" : "";
+    return Optional.of(byArea(one, ten, side, areaM2, note));
   }
 
   /** The row at the place, or the two round it. */
@@ -85,7 +90,7 @@ final class Coefficient {
         .write(work, place, "c_" + area, meaning, source);
   }
 
-  private double byArea(double one, double ten, Side side, double areaM2) {
+  private double byArea(double one, double ten, Side side, double areaM2, String note) {
     double counted = Math.max(LEAST_M2, Math.min(MOST_M2, areaM2));
     double value = one - (one - ten) * Math.log10(counted);
     String area = Formulas.of(work).in(Units.SQUARE_METRE, "A");
@@ -98,7 +103,7 @@ final class Coefficient {
                 Term.number("c_10", "coefficient for 10 m²", ten),
                 Term.area("A", "loaded area", areaM2)),
             areaRule(),
-            ""));
+            note));
   }
 
   private Source areaRule() {

@@ -49,12 +49,20 @@ public record EnTables(Map<String, Table> byKey, Reading reading) {
         .toList();
   }
 
+  /** Whether the sources disagree about a row. */
+  boolean isDisputed(String key, Table.Row row) {
+    return other(key, row).isPresent();
+  }
+
   private Table.Row read(String key, Table.Row row) {
-    Table other = byKey.get(key + "-other-reading");
-    if (reading == Reading.SEVERE || other == null) {
-      return row;
-    }
-    return other.rows().stream().filter(each -> isSame(each, row)).findFirst().orElse(row);
+    return reading == Reading.SEVERE ? row : other(key, row).orElse(row);
+  }
+
+  private Optional<Table.Row> other(String key, Table.Row row) {
+    return Optional.ofNullable(byKey.get(key + "-other-reading")).stream()
+        .flatMap(table -> table.rows().stream())
+        .filter(each -> isSame(each, row))
+        .findFirst();
   }
 
   private static boolean isSame(Table.Row one, Table.Row two) {

@@ -1,6 +1,7 @@
 package clampwise.calc.en;
 
 import clampwise.calc.en.Coefficient.Side;
+import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Table;
 import clampwise.calc.trail.Term;
@@ -70,16 +71,20 @@ public record ZoneCoefficients(EnTables tables, EnRoof roof, double areaM2) {
 
     double write(String symbol, String meaning, double coefficient) {
       return work.write(
-          Term.pressure(symbol, meaning, peakPa * coefficient),
-          "q_p*c_pe",
-          new Source(source.document(), source.edition(), "Eq. 5.1", "from a library", ""),
-          Term.pressure("q_p", "peak velocity pressure", peakPa),
-          Term.number("c_pe", "external pressure coefficient", coefficient));
+          new Line(
+              Term.pressure(symbol, meaning, peakPa * coefficient),
+              "q_p*c_pe",
+              List.of(
+                  Term.pressure("q_p", "peak velocity pressure", peakPa),
+                  Term.number("c_pe", "external pressure coefficient", coefficient)),
+              new Source(source.document(), source.edition(), "Eq. 5.1", source.obtained(), ""),
+              "for modules an assumption: the standard has no rule for them"));
     }
   }
 
   private Optional<Double> coefficient(WindDirection direction, String zone, Side side, Work work) {
-    Coefficient coefficient = new Coefficient(source(direction), work);
+    Coefficient coefficient = new Coefficient(
+            source(direction), row -> tables.isDisputed(table(direction), row), work);
     return RoofZones.shape(tables, roof) == EnRoof.Shape.FLAT
         ? coefficient.of(flatRows(zone), parapet(), "parapet", side, areaM2)
         : coefficient.of(tables.zone(table(direction), zone), pitch(), "pitch", side, areaM2);

@@ -48,7 +48,7 @@ public final class SlopeFactor {
     double kneeRad = panel.number(held.isEmpty() ? "slippery" : "other");
     double zeroRad = panel.number("zero");
     double factor = 1 - (slopeRad - kneeRad) / (zeroRad - kneeRad);
-    String curve = held.isEmpty() ? "slippery and unobstructed" : "other surface: " + held;
+    String curve = held.isEmpty() ? "slippery" + doubt(tables) : "other surface: " + held;
     return work.write(
         new Line(
             Term.number("C_s", "slope factor", Math.max(0, Math.min(1, factor))),
@@ -59,6 +59,11 @@ public final class SlopeFactor {
                 Term.angle("theta_0", "slope from which no snow stays", zeroRad)),
             tables.source("slope-panel"),
             "panel " + panel.word("panel") + ", " + curve));
+  }
+
+  private static String doubt(EditionTables tables) {
+    boolean isGated = tables.find("slippery-resistance").isPresent();
+    return isGated ? "" : "; no condition on thermal resistance was found in this edition";
   }
 
   private static Table.Row panel(EditionTables tables, double thermalFactor) {

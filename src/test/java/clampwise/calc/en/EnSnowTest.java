@@ -69,4 +69,48 @@ class EnSnowTest {
     assertThat(EnSnow.of(enSnow(), new Site(1000, 1, 1.1), roof, work()))
         .isInstanceOf(Outcome.NotApplicable.class);
   }
+
+  /** 5.3.6, from memory: mu_w = 30 / 6 = 5, at most 2 x 3 / 0.8 = 7.5, so 4; length 6 m. */
+  @Test
+  void aTallWallFillsUpToItsLimit() {
+    EnDrift drift = step(3, 20, 10, Optional.empty());
+    assertThat(drift.wallPa()).isCloseTo(4 * 800, within(1e-9));
+    assertThat(drift.lengthM()).isEqualTo(6);
+    assertThat(drift.atPa(3)).isCloseTo((3200 + 640) / 2.0, within(1e-9));
+    assertThat(drift.atPa(7)).isCloseTo(0.8 * 800, within(1e-9));
+  }
+
+  /** 5.3.6, from memory: 2 x 1 / 0.8 = 2.5 governs; shortest drift 5 m. */
+  @Test
+  void aLowStepHoldsNoMoreThanItsHeight() {
+    EnDrift drift = step(1, 20, 10, Optional.empty());
+    assertThat(drift.wallPa()).isCloseTo(2.5 * 800, within(1e-9));
+    assertThat(drift.lengthM()).isEqualTo(5);
+  }
+
+  /** 5.3.6, from memory: half the load of the upper slope as a triangle of 6 m, 0.8 x 9 / 6 = 1.2. */
+  @Test
+  void aSteepUpperSlopeShedsHalfItsLoad() {
+    double slidesPa =
+        step(3, 9, 3, Optional.of(new EnDrift.Upper(Math.toRadians(20), 9))).wallPa();
+    double staysPa = step(3, 9, 3, Optional.of(new EnDrift.Upper(Math.toRadians(15), 9))).wallPa();
+    assertThat(staysPa).isCloseTo(2 * 800, within(1e-9));
+    assertThat(slidesPa - staysPa).isCloseTo(1.2 * 800, within(1e-9));
+  }
+
+  /** 6.2, from memory: 2 x 0.6 / 0.8 = 1.5; at most 2, at least 0.8; length 5 m. */
+  @ParameterizedTest
+  @CsvSource({"0.6, 1.5", "2, 2", "0.1, 0.8"})
+  void snowCollectsAtObstructions(double rise, double expected) {
+    EnDrift drift =
+        EnDrift.atObstruction(enSnow(), new Site(800, 1, 1), rise, work()).result().orElseThrow();
+    assertThat(drift.wallPa()).isCloseTo(expected * 800, within(1e-9));
+    assertThat(drift.lengthM()).isEqualTo(5);
+  }
+
+  private static EnDrift step(
+      double rise, double upper, double lower, Optional<EnDrift.Upper> sloping) {
+    EnDrift.Step step = new EnDrift.Step(rise, upper, lower, sloping);
+    return EnDrift.atStep(enSnow(), new Site(800, 1, 1), step, work()).result().orElseThrow();
+  }
 }
