@@ -231,5 +231,4 @@ final class EurocodeCalculations {
   private static EnTables wind(EnTables.Reading reading) {
     return new EnTables(TablesReader.read("en-wind.yaml").byKey(), reading);
   }
-
 }

@@ -131,8 +131,7 @@ final class EurocodeSnowCalculations {
   }
 
   private static Input ground() {
-    return Input.of(
-        "ground-snow", "characteristic ground snow", Dimension.PRESSURE, 0.0, 50_000.0);
+    return Input.of("ground-snow", "characteristic ground snow", Dimension.PRESSURE, 0.0, 50_000.0);
   }
 
   private static Input exposure() {

@@ -47,8 +47,7 @@ record DriftLines(EnTables tables, String key, EnSnow.Site site, Work work) {
     String formula =
         "min(max(gamma*h/s_k,%s),%s)".formatted(Formulas.number(least()), Formulas.number(most()));
     return work.write(
-        Term.number(
-            "mu_2", "shape coefficient at the wall", clamped(full(riseM), least(), most())),
+        Term.number("mu_2", "shape coefficient at the wall", clamped(full(riseM), least(), most())),
         formula,
         source(),
         weight(),
@@ -57,9 +56,10 @@ record DriftLines(EnTables tables, String key, EnSnow.Site site, Work work) {
   }
 
   EnDrift drift(double shape, double lengthM) {
-    double flat = tables.row("shape").number("flat");
+    Term low = Term.number("mu_low", "shape coefficient beyond", tables.row("shape").number("flat"));
+    work.given(low, tables.source("shape"));
     double wallPa = pa("s_wall", "snow at the wall", Term.number("mu_2", "coefficient", shape));
-    double endPa = pa("s_end", "snow beyond the drift", Term.number("mu_1", "coefficient", flat));
+    double endPa = pa("s_end", "snow beyond the drift", low);
     return new EnDrift(wallPa, endPa, lengthM);
   }
 

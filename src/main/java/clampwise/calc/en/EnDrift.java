@@ -40,9 +40,10 @@ public record EnDrift(double wallPa, double endPa, double lengthM) {
   public record Upper(double pitchRad, double lengthM) {}
 
   /**
-   * Drift on a lower roof against a taller building (EN 1991-1-3, 5.3.6; from memory): μ2 = μs + μw, μw
-   * = (b1 + b2) / 2 h, at most γ h / sk with γ = 2 kN/m³, from 0.8 to 4, over 2 h, from 5 to 15 m. μs
-   * spreads half of the upper slope's load as a triangle where it is steeper than 15 degrees.
+   * Drift on a lower roof against a taller building (EN 1991-1-3, 5.3.6; from memory): μ2 = μs +
+   * μw, μw = (b1 + b2) / 2 h, at most γ h / sk with γ = 2 kN/m³, from 0.8 to 4, over 2 h, from 5 to
+   * 15 m. μs spreads half of the upper slope's load as a triangle where it is steeper than 15
+   * degrees.
    *
    * @param tables tables of EN 1991-1-3
    * @param site ground snow and coefficients
@@ -50,8 +51,7 @@ public record EnDrift(double wallPa, double endPa, double lengthM) {
    * @param work takes the lines
    * @return the drift, or why there is none
    */
-  public static Outcome<EnDrift> atStep(
-      EnTables tables, EnSnow.Site site, Step step, Work work) {
+  public static Outcome<EnDrift> atStep(EnTables tables, EnSnow.Site site, Step step, Work work) {
     if (step.riseM <= 0 || site.groundPa() <= 0) {
       return new Outcome.NotApplicable<>("without a step or without snow there is no drift");
     }
@@ -70,8 +70,8 @@ public record EnDrift(double wallPa, double endPa, double lengthM) {
   }
 
   /**
-   * Drift at a projection, an obstruction or a parapet of a nearly flat roof (EN 1991-1-3, 6.2; from
-   * memory): μ2 = γ h / sk with γ = 2 kN/m³, from 0.8 to 2, over 2 h, from 5 to 15 m.
+   * Drift at a projection, an obstruction or a parapet of a nearly flat roof (EN 1991-1-3, 6.2;
+   * from memory): μ2 = γ h / sk with γ = 2 kN/m³, from 0.8 to 2, over 2 h, from 5 to 15 m.
    *
    * @param tables tables of EN 1991-1-3
    * @param site ground snow and coefficients
@@ -99,7 +99,8 @@ public record EnDrift(double wallPa, double endPa, double lengthM) {
     return lines
         .work()
         .write(
-            Term.number("mu_s", "part that slides down", 2 * share * shape * upper.lengthM / lengthM),
+            Term.number(
+                "mu_s", "part that slides down", 2 * share * shape * upper.lengthM / lengthM),
             "2*" + Formulas.number(share) + "*mu_1*b_s/l_s",
             lines.tables().source("drift-sliding"),
             Term.number("mu_1", "shape coefficient of the upper slope", shape),

@@ -83,8 +83,8 @@ public record ZoneCoefficients(EnTables tables, EnRoof roof, double areaM2) {
   }
 
   private Optional<Double> coefficient(WindDirection direction, String zone, Side side, Work work) {
-    Coefficient coefficient = new Coefficient(
-            source(direction), row -> tables.isDisputed(table(direction), row), work);
+    Coefficient coefficient =
+        new Coefficient(source(direction), row -> tables.isDisputed(table(direction), row), work);
     return RoofZones.shape(tables, roof) == EnRoof.Shape.FLAT
         ? coefficient.of(flatRows(zone), parapet(), "parapet", side, areaM2)
         : coefficient.of(tables.zone(table(direction), zone), pitch(), "pitch", side, areaM2);

@@ -88,11 +88,12 @@ class EnSnowTest {
     assertThat(drift.lengthM()).isEqualTo(5);
   }
 
-  /** 5.3.6, from memory: half the load of the upper slope as a triangle of 6 m, 0.8 x 9 / 6 = 1.2. */
+  /**
+   * 5.3.6, from memory: half the load of the upper slope as a triangle of 6 m, 0.8 x 9 / 6 = 1.2.
+   */
   @Test
   void aSteepUpperSlopeShedsHalfItsLoad() {
-    double slidesPa =
-        step(3, 9, 3, Optional.of(new EnDrift.Upper(Math.toRadians(20), 9))).wallPa();
+    double slidesPa = step(3, 9, 3, Optional.of(new EnDrift.Upper(Math.toRadians(20), 9))).wallPa();
     double staysPa = step(3, 9, 3, Optional.of(new EnDrift.Upper(Math.toRadians(15), 9))).wallPa();
     assertThat(staysPa).isCloseTo(2 * 800, within(1e-9));
     assertThat(slidesPa - staysPa).isCloseTo(1.2 * 800, within(1e-9));
