@@ -9,7 +9,8 @@ import java.util.stream.Stream;
  */
 final class WrittenSamples {
 
-  private static final List<List<String>> TOPICS = List.of(WindSamples.ALL, LoadSamples.ALL, StaticsSamples.ALL);
+  private static final List<List<String>> TOPICS =
+      List.of(WindSamples.ALL, LoadSamples.ALL, StaticsSamples.ALL);
 
   private WrittenSamples() {}
 
