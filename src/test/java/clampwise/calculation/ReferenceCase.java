@@ -32,7 +32,10 @@ record ReferenceCase(String source, String command, String symbol, String printe
   }
 
   static List<ReferenceCase> all() {
-    return Stream.of(LoadCases.ALL, StaticsCases.ALL).flatMap(List::stream).map(ReferenceCase::of).toList();
+    return Stream.of(LoadCases.ALL, StaticsCases.ALL)
+        .flatMap(List::stream)
+        .map(ReferenceCase::of)
+        .toList();
   }
 
   String calculation() {
