@@ -56,7 +56,8 @@ record DriftLines(EnTables tables, String key, EnSnow.Site site, Work work) {
   }
 
   EnDrift drift(double shape, double lengthM) {
-    Term low = Term.number("mu_low", "shape coefficient beyond", tables.row("shape").number("flat"));
+    Term low =
+        Term.number("mu_low", "shape coefficient beyond", tables.row("shape").number("flat"));
     work.given(low, tables.source("shape"));
     double wallPa = pa("s_wall", "snow at the wall", Term.number("mu_2", "coefficient", shape));
     double endPa = pa("s_end", "snow beyond the drift", low);
