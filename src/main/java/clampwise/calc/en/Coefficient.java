@@ -73,7 +73,7 @@ final class Coefficient {
         return List.of(row);
       }
       if (row.number(column) > place) {
-        return below == row ? List.of(row) : List.of(below, row);
+        return below.equals(row) ? List.of(row) : List.of(below, row);
       }
       below = row;
     }
