@@ -72,7 +72,7 @@ public record StepDrift(List<Drift> drifts, double clearHeightM) {
     Wall wall = Wall.of(basis, step, densityNm3, work);
     return wall.clearM() / wall.depthM() < row.number("clear-least") - 1e-9
         ? new Outcome.NotApplicable<>(wall.tooLow())
-        : new Outcome.Result<>(drifts(basis, step, wall));
+        : new Outcome.Result<>(drifts(step, wall));
   }
 
   /** The largest drift load at a plan distance from the wall [Pa]. */
@@ -80,7 +80,7 @@ public record StepDrift(List<Drift> drifts, double clearHeightM) {
     return drifts.stream().mapToDouble(drift -> drift.atPa(fromWallM)).max().orElse(0);
   }
 
-  private static StepDrift drifts(SnowBasis basis, Step step, Wall wall) {
+  private static StepDrift drifts(Step step, Wall wall) {
     List<Drift> drifts = new ArrayList<>();
     step.upperFetchM.ifPresent(fetch -> drifts.add(wall.leeward(fetch)));
     step.lowerFetchM.ifPresent(fetch -> drifts.add(wall.windward(fetch)));

@@ -6,4 +6,5 @@ package clampwise.calc.statics;
  * @param <S> the limit state whose loads it may be compared with
  * @param forceN force [N]
  */
+@SuppressWarnings("UnusedTypeParameter") // it only keeps limit states apart
 public record Strength<S extends LimitState>(double forceN) {}
