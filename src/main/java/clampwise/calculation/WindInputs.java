@@ -19,6 +19,7 @@ import clampwise.catalogue.WindCodes;
 import clampwise.units.Dimension;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -121,7 +122,7 @@ final class WindInputs {
 
   static WindCode code(Given given) {
     Edition edition = Words.choice(Edition.class, given.word("edition"));
-    return Shipped.CODES.get(edition).with(choices(given));
+    return Objects.requireNonNull(Shipped.CODES.get(edition)).with(choices(given));
   }
 
   /** Read when the first wind calculation runs. */

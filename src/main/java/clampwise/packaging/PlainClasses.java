@@ -5,9 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import org.objectweb.asm.ClassReader;
-import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.tree.ClassNode;
@@ -47,9 +45,10 @@ final class PlainClasses {
     }
     LambdaClasses lambdas = new LambdaClasses(host, access);
     boolean linked = lambdas.replace();
-    boolean derived = RecordMethods.replace(host) | JoinedText.replace(host);
+    boolean derived = RecordMethods.replace(host);
+    boolean joined = JoinedText.replace(host);
     host.version = Math.max(host.version, NESTS);
-    if (linked || derived) {
+    if (linked || derived || joined) {
       changed.put(name, written(host));
     }
     changed.putAll(lambdas.made());
@@ -62,29 +61,12 @@ final class PlainClasses {
 
   /** Lets new classes into a nest. */
   private void join(String nestHost, List<String> members) {
+    ClassNode node = new ClassNode();
+    new ClassReader(bytes(nestHost)).accept(node, 0);
+    node.version = Math.max(node.version, NESTS);
+    members.forEach(node::visitNestMember);
     ClassWriter writer = new ClassWriter(0);
-    new ClassReader(bytes(nestHost))
-        .accept(
-            new ClassVisitor(Opcodes.ASM9, writer) {
-              @Override
-              public void visit(
-                  int version,
-                  int access,
-                  String name,
-                  @Nullable String signature,
-                  @Nullable String superName,
-                  String @Nullable [] interfaces) {
-                super.visit(
-                    Math.max(version, NESTS), access, name, signature, superName, interfaces);
-              }
-
-              @Override
-              public void visitEnd() {
-                members.forEach(this::visitNestMember);
-                super.visitEnd();
-              }
-            },
-            0);
+    node.accept(writer);
     changed.put(nestHost, writer.toByteArray());
   }
 

@@ -41,7 +41,7 @@ public final class Reviewer {
   public Reviewer() {
     // Each takes as long as reading a job, so they are done beside it, the first needed first.
     Executor beside = OtherCores.executor();
-    CompletableFuture.runAsync(JobReader::prepare, beside);
+    beside.execute(JobReader::prepare);
     this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read, beside);
     this.limits = CompletableFuture.supplyAsync(LimitsReader::read, beside);
     this.rulebook = CompletableFuture.supplyAsync(Rulebook::prepared, beside);

@@ -56,9 +56,12 @@ final class Unread {
         ? Optional.empty()
         : island.frames().stream()
             .map(PlacedModule::name)
-            .filter(fieldBeyond::containsKey)
-            .findFirst()
-            .map(frame -> reason(frame, fieldBeyond.get(frame)));
+            .flatMap(frame -> beyond(frame).stream())
+            .findFirst();
+  }
+
+  private Optional<String> beyond(String frame) {
+    return Optional.ofNullable(fieldBeyond.get(frame)).map(field -> reason(frame, field));
   }
 
   private static String reason(String frame, String field) {

@@ -11,7 +11,9 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
+import clampwise.job.Named;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Text;
 import clampwise.source.Span;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -43,7 +45,13 @@ final class ObstacleQuestion implements Question {
   private static void unreadable(PlaneLayout plane, String name, Layout layout, Answers answers) {
     Subject subject = RoofSubjects.plane(plane).part(name);
     String reason = "obstruction " + name + " could not be read";
-    Span at = layout.job().planes().items().get(plane.name()).name().at();
+    Span at =
+        layout.job().planes().all().stream()
+            .map(Named.Item::name)
+            .filter(written -> written.value().equals(plane.name()))
+            .map(Text::at)
+            .findFirst()
+            .orElseThrow();
     answers.missing(ObstacleCover.class, subject, reason, at);
     answers.missing(ObstacleClearance.class, subject, reason, at);
   }
