@@ -17,6 +17,9 @@ final class Arguments {
   private Arguments() {}
 
   static ParseResult parse(String... arguments) {
+    if (arguments.length > 0 && arguments[0].equals("help")) {
+      throw new UsageException("for help, write clampwise --help or clampwise COMMAND --help");
+    }
     try {
       return CommandTree.create().parseArgs(arguments);
     } catch (UnmatchedArgumentException e) {

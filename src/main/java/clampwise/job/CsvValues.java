@@ -56,13 +56,14 @@ final class CsvValues {
         });
   }
 
+  /** What does not change stays the same node, so that what was said of it still holds. */
   private static Node.Mapping inside(Node.Mapping outer, String key, Change change) {
     return outer
         .mapping(key)
         .map(
             inner -> {
               Node.Mapping changed = change.of(inner);
-              return outer.with(key, changed);
+              return changed == inner ? outer : outer.with(key, changed);
             })
         .orElse(outer);
   }

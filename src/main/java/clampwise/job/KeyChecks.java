@@ -23,6 +23,7 @@ final class KeyChecks {
     root.mapping("bonding").ifPresent(bonding -> eachItem(bonding, "jumpers", this::jumper));
     eachValue(root, "planes", this::plane);
     eachValue(root, "fields", field -> field.mapping("attach").ifPresent(this::schedule));
+    eachValue(root, "fields", field -> ZoneWords.check(field, problems));
   }
 
   private void jumper(Node.Mapping jumper) {

@@ -66,6 +66,9 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
   /** What the record is, in words: {@code ModuleType} is a module type. */
   public String words() {
     String word = key(type.getSimpleName()).substring(1).replace('-', ' ');
+    if (word.endsWith("s")) {
+      return word.toLowerCase(Locale.ROOT);
+    }
     return ("aeiou".indexOf(word.charAt(0)) < 0 ? "a " : "an ") + word.toLowerCase(Locale.ROOT);
   }
 

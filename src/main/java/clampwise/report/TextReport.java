@@ -58,7 +58,7 @@ public final class TextReport {
 
   private void writeHead(Review review) {
     sheet.gap();
-    String title = review.title().isBlank() ? "A job without a name" : review.title();
+    String title = review.title().isBlank() ? "a job without a name" : review.title();
     sheet.prose(0, Role.HEADING, "Review of " + title);
     sheet.whole(0, Role.PLACE, review.file());
   }

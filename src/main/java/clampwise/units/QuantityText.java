@@ -24,7 +24,13 @@ public final class QuantityText {
     return Terms.read(text)
         .filter(QuantityText::isGauge)
         .map(QuantityText::gauge)
-        .orElseGet(() -> parse(text, Dimension.LENGTH, defaultUnit));
+        .orElseGet(() -> orGauge(parse(text, Dimension.LENGTH, defaultUnit)));
+  }
+
+  private static Parsed orGauge(Parsed parsed) {
+    return parsed instanceof Parsed.Fault fault
+        ? new Parsed.Fault(fault.found(), "a sheet thickness such as 24 ga or 0.6 mm")
+        : parsed;
   }
 
   private static boolean isGauge(Terms terms) {

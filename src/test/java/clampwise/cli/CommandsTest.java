@@ -143,6 +143,7 @@ class CommandsTest {
   @CsvSource({
     "reviw, the nearest is review",
     "job.yaml, to review a job\\, write clampwise review job.yaml",
+    "help, for help\\, write clampwise --help",
     "-x, there is no option -x"
   })
   void aWrongWordIsAnsweredWithTheNearest(String word, String answer) {

@@ -61,6 +61,8 @@ class BadInputTest {
         "block: {rows: 2, columns: 3}|13:12 a block without at; the key at",
         "like: B|13:11 no field named \"B\"; the name of a field; nearest A",
         "like: [A]|13:11 a list; the name of a field",
+        "allowed-spacing: {feild: 4 ft}|13:23 no wind zone named \"feild\"; field, edge, corner or a zone of the figure such as 2e; nearest field",
+        "attach: {zones: {1: 2, cornor: 1}}|13:28 no wind zone named \"cornor\"; field, edge, corner or a zone of the figure such as 2e; nearest corner",
         "like: A|13:11 fields that are like each other; an end of the chain"
       })
   void aWrongValueIsReportedWhereItStands(String line, String said) {
@@ -110,6 +112,28 @@ class BadInputTest {
   void anUnknownDefaultUnitIsReportedAtItsWord() {
     ReadJob read = ReadJob.of("units: {length: furlong}\n" + ReadJob.SMALL);
     assertThat(read.said()).containsExactly("1:17 \"furlong\"; a unit of length");
+  }
+
+  @Test
+  void aFieldLikeNoneIsReportedOnceWhateverElseItHolds() {
+    ReadJob read = ReadJob.withField("like: B\nattach: {per-edge: 2}\n");
+    assertThat(read.said())
+        .containsExactly("13:11 no field named \"B\"; the name of a field; nearest A");
+  }
+
+  @Test
+  void aThicknessWithoutUnitMayBecomeAGauge() {
+    ReadJob read = ReadJob.of(ReadJob.SMALL.replace("pitch: 16 in", "thickness: 24"));
+    assertThat(read.said())
+        .containsExactly("3:39 \"24\" without a unit; a sheet thickness such as 24 ga or 0.6 mm");
+  }
+
+  @Test
+  void aThingOfManyHasNoArticle() {
+    assertThat(ReadJob.of(ReadJob.SMALL + "claims: {module: 5}\n").said())
+        .singleElement()
+        .asString()
+        .contains("; a key of claims: zone-width,");
   }
 
   @Test

@@ -1,0 +1,46 @@
+package clampwise.job;
+
+import clampwise.source.Nearest;
+import clampwise.source.Node;
+import clampwise.source.Problem;
+import clampwise.source.Problems;
+import java.util.List;
+
+/** Reports keys that name no wind zone, where a field says something for each zone. */
+final class ZoneWords {
+
+  private static final List<String> WORDS = List.of("field", "edge", "corner");
+  private static final int LONGEST_NAME = 4;
+  private static final String EXPECTED = "field, edge, corner or a zone of the figure such as 2e";
+
+  private ZoneWords() {}
+
+  static void check(Node.Mapping field, Problems problems) {
+    field.mapping("allowed-spacing").ifPresent(zones -> keys(zones, problems));
+    field.mapping("allowed-seam-spacing").ifPresent(zones -> keys(zones, problems));
+    field
+        .mapping("attach")
+        .flatMap(attach -> attach.mapping("zones"))
+        .ifPresent(zones -> keys(zones, problems));
+  }
+
+  private static void keys(Node.Mapping zones, Problems problems) {
+    zones.entries().stream()
+        .map(Node.Entry::key)
+        .filter(key -> !isZone(key.text()))
+        .forEach(key -> problems.add(unknown(key)));
+  }
+
+  /** Figures name their zones with a digit or a capital letter first. */
+  private static boolean isZone(String key) {
+    return WORDS.contains(key)
+        || (!key.isEmpty()
+            && key.length() <= LONGEST_NAME
+            && !Character.isLowerCase(key.charAt(0)));
+  }
+
+  private static Problem unknown(Node.Scalar key) {
+    String found = "no wind zone named " + Reading.quoted(key.text());
+    return new Problem(key.at(), found, EXPECTED, Nearest.to(key.text(), WORDS));
+  }
+}
