@@ -57,6 +57,7 @@ final class CsvValues {
   }
 
   /** What does not change stays the same node, so that what was said of it still holds. */
+  @SuppressWarnings("ReferenceEquality") // nodes that are dropped are known by identity
   private static Node.Mapping inside(Node.Mapping outer, String key, Change change) {
     return outer
         .mapping(key)
