@@ -32,7 +32,7 @@ final class Deserializing {
 
   /** Makes the deserializers of a type and of all types below it. */
   static void prepare(Type type) {
-    if (type instanceof ParameterizedType generic) {
+    if (type instanceof ParameterizedType generic && generic.getRawType() != Choice.class) {
       prepare(generic.getActualTypeArguments()[0]);
     }
     boolean known = KNOWN.containsKey(type);
