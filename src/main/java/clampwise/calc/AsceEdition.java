@@ -25,6 +25,11 @@ public enum AsceEdition {
     return label;
   }
 
+  /** Whether the velocity pressure already holds the directionality factor. */
+  public boolean hasDirectionalityInVelocity() {
+    return this == ASCE_7_16;
+  }
+
   /** A source that holds for both editions, named for this one. */
   public Source source(Source shared) {
     return new Source(document, label, shared.clause(), shared.obtained(), shared.validity());

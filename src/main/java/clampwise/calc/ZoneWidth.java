@@ -9,7 +9,10 @@ public final class ZoneWidth {
   private static final double FOOT_M = 0.3048;
   private static final double HIGHEST_M = 60 * FOOT_M;
   private static final double WIDE_BUILDING_M = 300 * FOOT_M;
-  private static final double LEAST_A_M = 3 * FOOT_M;
+
+  /** The least dimension a, 3 ft [m]. */
+  public static final double LEAST_A_M = 3 * FOOT_M;
+
   private static final double ANGLE_NOISE_RAD = 1e-9;
 
   private ZoneWidth() {}
@@ -82,8 +85,12 @@ public final class ZoneWidth {
     double leastM = roof.leastPlanM();
     double usualM = Math.min(0.1 * leastM, 0.4 * roof.heightM());
     double aM = Math.max(usualM, Math.max(0.04 * leastM, LEAST_A_M));
-    boolean wide = isUpTo(roof, 7) && leastM > WIDE_BUILDING_M;
-    return wide ? Math.min(aM, 0.8 * roof.heightM()) : aM;
+    return isLowAndWide(roof) ? Math.min(aM, 0.8 * roof.heightM()) : aM;
+  }
+
+  /** Whether a is at most 0.8 h: a slope of at most 7 degrees and wider than 300 ft. */
+  public static boolean isLowAndWide(Roof roof) {
+    return isUpTo(roof, 7) && roof.leastPlanM() > WIDE_BUILDING_M;
   }
 
   private static boolean isLowSlope(Roof roof) {

@@ -1,8 +1,8 @@
 package clampwise.calculation;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.ZoneWidth.Shape;
-import clampwise.calc.wind.Edition;
 import clampwise.calc.wind.Enclosure;
 import clampwise.calc.wind.Exposure;
 import clampwise.calc.wind.Patch;
@@ -121,14 +121,14 @@ final class WindInputs {
   }
 
   static WindCode code(Given given) {
-    Edition edition = Words.choice(Edition.class, given.word("edition"));
+    AsceEdition edition = Words.choice(AsceEdition.class, given.word("edition"));
     return Objects.requireNonNull(Shipped.CODES.get(edition)).with(choices(given));
   }
 
   /** Read when the first wind calculation runs. */
   private static final class Shipped {
 
-    static final Map<Edition, WindCode> CODES = WindCodes.readAll(LimitsReader.read());
+    static final Map<AsceEdition, WindCode> CODES = WindCodes.readAll(LimitsReader.read());
   }
 
   private static WindChoices choices(Given given) {

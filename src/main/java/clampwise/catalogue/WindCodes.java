@@ -1,7 +1,7 @@
 package clampwise.catalogue;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.trail.Source;
-import clampwise.calc.wind.Edition;
 import clampwise.calc.wind.PanelLimits;
 import clampwise.calc.wind.PanelLimits.Bound;
 import clampwise.calc.wind.WindChoices;
@@ -18,19 +18,19 @@ public final class WindCodes {
   private WindCodes() {}
 
   /** An edition with what stands when nothing is chosen. */
-  public static WindCode read(Edition edition, Limits limits) {
+  public static WindCode read(AsceEdition edition, Limits limits) {
     return of(edition, TablesReader.read(TABLES), limits);
   }
 
   /** All editions, over tables that are read once. */
-  public static Map<Edition, WindCode> readAll(Limits limits) {
+  public static Map<AsceEdition, WindCode> readAll(Limits limits) {
     Tables tables = TablesReader.read(TABLES);
-    return Stream.of(Edition.values())
+    return Stream.of(AsceEdition.values())
         .collect(Collectors.toMap(edition -> edition, edition -> of(edition, tables, limits)));
   }
 
   /** An edition over tables that are already read. */
-  public static WindCode of(Edition edition, Tables tables, Limits limits) {
+  public static WindCode of(AsceEdition edition, Tables tables, Limits limits) {
     return new WindCode(edition, tables::get, panels(limits), WindChoices.usual());
   }
 

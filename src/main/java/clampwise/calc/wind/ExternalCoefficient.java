@@ -51,7 +51,7 @@ public final class ExternalCoefficient {
             "the numbers of figure "
                 + figure
                 + " of ASCE "
-                + code.edition().number()
+                + code.edition().label()
                 + " are not at hand")
         : new Result<>(figure);
   }

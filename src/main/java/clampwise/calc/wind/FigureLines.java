@@ -1,5 +1,6 @@
 package clampwise.calc.wind;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
@@ -66,7 +67,7 @@ final class FigureLines {
           "figure "
               + figure
               + " of ASCE "
-              + code.edition().number()
+              + code.edition().label()
               + " has no zone "
               + row
               + "; it has "
@@ -96,13 +97,13 @@ final class FigureLines {
   }
 
   private String key(String figure) {
-    String key = "gcp-" + code.edition().number() + "-" + figure;
+    String key = "gcp-" + code.edition().label() + "-" + figure;
     boolean shorter = isOpenHip(figure) && code.choices().hipCurve() == HipCurve.TO_100_SQ_FT;
     return shorter ? key + "-end-100" : key;
   }
 
   private boolean isOpenHip(String figure) {
-    return figure.equals(OPEN_HIP) && code.edition() == Edition.ASCE_7_22;
+    return figure.equals(OPEN_HIP) && code.edition() == AsceEdition.ASCE_7_22;
   }
 
   private static String zones(Table table) {

@@ -1,5 +1,6 @@
 package clampwise.calc.wind;
 
+import clampwise.calc.AsceEdition;
 import java.util.Optional;
 
 /**
@@ -94,8 +95,8 @@ public record WindChoices(
   }
 
   /** The reading of "exposed" that holds for an edition. */
-  ExposedReading exposedEdge(Edition edition) {
-    boolean decided = edition == Edition.ASCE_7_16;
+  ExposedReading exposedEdge(AsceEdition edition) {
+    boolean decided = edition == AsceEdition.ASCE_7_16;
     return exposedEdge.orElse(decided ? ExposedReading.FOUR_HEIGHTS : ExposedReading.SEVERE);
   }
 }

@@ -1,5 +1,6 @@
 package clampwise.calc.wind;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Table;
 import java.util.function.Function;
@@ -11,7 +12,7 @@ import java.util.function.Function;
  * @param limits limits of the method for panels parallel to the roof
  */
 public record WindCode(
-    Edition edition, Function<String, Table> tables, PanelLimits limits, WindChoices choices) {
+    AsceEdition edition, Function<String, Table> tables, PanelLimits limits, WindChoices choices) {
 
   /** The same standard with other choices. */
   public WindCode with(WindChoices other) {
@@ -24,7 +25,7 @@ public record WindCode(
 
   /** A table that each edition has its own of. */
   Table editionTable(String key) {
-    return table(key + "-" + edition.number());
+    return table(key + "-" + edition.label());
   }
 
   /** The only number of a table with one row. */
@@ -39,15 +40,11 @@ public record WindCode(
 
   Source cite(Source source) {
     return new Source(
-        edition.document(),
-        edition.number(),
-        source.clause(),
-        source.obtained(),
-        source.validity());
+        edition.document(), edition.label(), source.clause(), source.obtained(), source.validity());
   }
 
   /** A clause whose wording is known second-hand. */
   Source clause(String clause) {
-    return new Source(edition.document(), edition.number(), clause, "second-hand", "");
+    return new Source(edition.document(), edition.label(), clause, "second-hand", "");
   }
 }

@@ -15,9 +15,6 @@ import java.util.List;
 /** Widths of the wind zones of a roof as shown work, see {@link ZoneWidth}. */
 public final class ZoneDimension {
 
-  private static final double LEAST_A_M = 3 * 0.3048;
-  private static final double WIDE_BUILDING_M = 300 * 0.3048;
-  private static final double LOW_SLOPE_RAD = Math.toRadians(7) + 1e-9;
   private static final String A = "dimension a of the zone figures";
 
   private ZoneDimension() {}
@@ -56,7 +53,7 @@ public final class ZoneDimension {
 
   private static void writeA(Source source, Roof roof, Work work) {
     String rule = "max(min(0.1 * B, 0.4 * h), max(0.04 * B, a_min))";
-    boolean wide = roof.slopeRad() <= LOW_SLOPE_RAD && roof.leastPlanM() > WIDE_BUILDING_M;
+    boolean wide = ZoneWidth.isLowAndWide(roof);
     work.write(
         new Line(
             Term.length("a", A, ZoneWidth.aM(roof)),
@@ -64,7 +61,7 @@ public final class ZoneDimension {
             List.of(
                 Term.length("B", "least plan size", roof.leastPlanM()),
                 Term.length("h", "height h", roof.heightM()),
-                Term.length("a_min", "least width", LEAST_A_M)),
+                Term.length("a_min", "least width", ZoneWidth.LEAST_A_M)),
             source,
             wide ? "low and wider than 300 ft: at most 0.8 h" : ""));
   }

@@ -1,6 +1,5 @@
 package clampwise.facts.layout;
 
-import clampwise.calc.Snap;
 import clampwise.job.Plane.EdgeKind;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +30,7 @@ final class PlanDrawing {
    * @param planPerSlope cosine of the slope [-]
    */
   PlanDrawing(Polygon outline, List<PlaneEdge> edges, double planPerSlope) {
-    this.area = snapped(PlaneAxes.stretchedUp(outline, planPerSlope));
+    this.area = PlaneAxes.snapped(PlaneAxes.stretchedUp(outline, planPerSlope));
     this.edges =
         edges.stream()
             .map(edge -> new PlanEdge(edge.kind(), inPlan(edge.line(), planPerSlope)))
@@ -106,10 +105,10 @@ final class PlanDrawing {
   private static Polygon strip(LineSegment edge, double fromM, double toM, double widthM) {
     double lengthM = edge.getLength();
     return PlaneAxes.polygon(
-        snapped(edge.pointAlong(fromM / lengthM)),
-        snapped(edge.pointAlong(toM / lengthM)),
-        snapped(edge.pointAlongOffset(toM / lengthM, widthM)),
-        snapped(edge.pointAlongOffset(fromM / lengthM, widthM)));
+        PlaneAxes.snapped(edge.pointAlong(fromM / lengthM)),
+        PlaneAxes.snapped(edge.pointAlong(toM / lengthM)),
+        PlaneAxes.snapped(edge.pointAlongOffset(toM / lengthM, widthM)),
+        PlaneAxes.snapped(edge.pointAlongOffset(fromM / lengthM, widthM)));
   }
 
   private Geometry inside(Stream<Polygon> parts) {
@@ -117,17 +116,6 @@ final class PlanDrawing {
         .map(part -> both(part, area))
         .reduce(PlanDrawing::either)
         .orElseGet(PlaneAxes.shapes()::createPolygon);
-  }
-
-  /** Rounding noise would make rectangles look like other shapes. */
-  private static Geometry snapped(Geometry shape) {
-    shape.apply((Coordinate corner) -> corner.setCoordinate(snapped(corner)));
-    shape.geometryChanged();
-    return shape;
-  }
-
-  private static Coordinate snapped(Coordinate corner) {
-    return new Coordinate(Snap.m(corner.x), Snap.m(corner.y));
   }
 
   private static LineSegment inPlan(LineSegment line, double planPerSlope) {

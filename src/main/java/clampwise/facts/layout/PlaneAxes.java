@@ -1,5 +1,6 @@
 package clampwise.facts.layout;
 
+import clampwise.calc.Snap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -32,5 +33,17 @@ final class PlaneAxes {
   /** The shape with all distances up the slope multiplied by a factor. */
   static Geometry stretchedUp(Geometry shape, double factor) {
     return AffineTransformation.scaleInstance(1, factor).transform(shape);
+  }
+
+  /** Rounds the corners of a shape, whose rounding noise would make rectangles look otherwise. */
+  static Geometry snapped(Geometry shape) {
+    shape.apply((Coordinate corner) -> corner.setCoordinate(snapped(corner)));
+    shape.geometryChanged();
+    return shape;
+  }
+
+  /** A corner without the rounding noise of sums. */
+  static Coordinate snapped(Coordinate corner) {
+    return new Coordinate(Snap.m(corner.x), Snap.m(corner.y));
   }
 }

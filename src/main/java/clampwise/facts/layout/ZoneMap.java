@@ -7,7 +7,6 @@ import static clampwise.job.Plane.EdgeKind.RIDGE;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
-import clampwise.calc.Snap;
 import clampwise.calc.ZoneWidth.Widths;
 import clampwise.job.Building.RoofShape;
 import clampwise.job.Job;
@@ -18,7 +17,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -132,12 +130,6 @@ final class ZoneMap {
         kept.size() == 1
             ? kept.get(0).copy()
             : PlaneAxes.shapes().createMultiPolygon(kept.toArray(Polygon[]::new)).copy();
-    tidy.apply((Coordinate corner) -> corner.setCoordinate(snapped(corner)));
-    tidy.geometryChanged();
-    return tidy;
-  }
-
-  private static Coordinate snapped(Coordinate corner) {
-    return new Coordinate(Snap.m(corner.x), Snap.m(corner.y));
+    return PlaneAxes.snapped(tidy);
   }
 }

@@ -1,8 +1,9 @@
 package clampwise.calc.wind;
 
-import static clampwise.calc.wind.Edition.ASCE_7_16;
-import static clampwise.calc.wind.Edition.ASCE_7_22;
+import static clampwise.calc.AsceEdition.ASCE_7_16;
+import static clampwise.calc.AsceEdition.ASCE_7_22;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.Outcome;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.ZoneWidth.Shape;
@@ -23,7 +24,7 @@ final class Cases {
 
   private Cases() {}
 
-  static WindCode code(Edition edition) {
+  static WindCode code(AsceEdition edition) {
     return edition == ASCE_7_16 ? CODE_16 : CODE_22;
   }
 

@@ -10,6 +10,7 @@ import static clampwise.calc.wind.Cases.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.Outcome;
 import clampwise.calc.ZoneWidth;
 import clampwise.calc.ZoneWidth.Roof;
@@ -69,7 +70,7 @@ class RoofFigureTest {
     "ASCE_7_22, MONOSLOPE, 5, 1 2 2' 3 3'"
   })
   void everyZoneThatIsDrawnHasACoefficient(
-      Edition edition, Shape shape, double degrees, String zones) {
+      AsceEdition edition, Shape shape, double degrees, String zones) {
     WindBuilding building = building(shape, degrees, 60, 36);
     for (String zone : zones.split(" ")) {
       Outcome<Coefficients> found =

@@ -11,6 +11,7 @@ import static clampwise.calc.wind.Cases.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.Outcome;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
@@ -122,7 +123,7 @@ class VelocityPressureTest {
     "ASCE_7_16, D, 1.0302 1.0831 1.1259 1.1622 1.2218 1.2702 1.3111 1.3784 1.4329 1.6165 1.8958",
     "ASCE_7_22, D, 1.0350 1.0881 1.1312 1.1676 1.2276 1.2761 1.3172 1.3848 1.4396 1.6241 1.9046"
   })
-  void theFormulaGivesTheHandbooksValues(Edition edition, Exposure exposure, String printed) {
+  void theFormulaGivesTheHandbooksValues(AsceEdition edition, Exposure exposure, String printed) {
     double[] heightsFt = {15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500};
     String[] values = printed.split(" ");
     for (int i = 0; i < heightsFt.length; i++) {
@@ -137,7 +138,7 @@ class VelocityPressureTest {
     "ASCE_7_16, B, .005", "ASCE_7_16, C, .008", "ASCE_7_16, D, .007",
     "ASCE_7_22, B, .011", "ASCE_7_22, C, .013", "ASCE_7_22, D, .015"
   })
-  void tableAndFormulaDifferAsTheHandbookSays(Edition edition, Exposure exposure, double most) {
+  void tableAndFormulaDifferAsTheHandbookSays(AsceEdition edition, Exposure exposure, double most) {
     WindCode code = Cases.code(edition);
     double greatest =
         code.editionTable("exposure-coefficients").rows().stream()
@@ -218,7 +219,7 @@ class VelocityPressureTest {
 
   @ParameterizedTest
   @EnumSource
-  void pressureGrowsWithSpeedHeightAndExposure(Edition edition) {
+  void pressureGrowsWithSpeedHeightAndExposure(AsceEdition edition) {
     WindCode code = Cases.code(edition);
     for (double h = 10; h < 480; h += 7) {
       assertThat(q(code, 115, Exposure.B, h + 7))

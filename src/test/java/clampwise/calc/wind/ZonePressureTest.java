@@ -16,6 +16,7 @@ import static clampwise.calc.wind.Cases.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.calc.AsceEdition;
 import clampwise.calc.Outcome;
 import clampwise.calc.ZoneWidth;
 import clampwise.calc.trail.Line;
@@ -193,11 +194,11 @@ class ZonePressureTest {
     "ASCE_7_16, 1, -48.8", "ASCE_7_16, 1', -33.1", "ASCE_7_16, 2, -64.7", "ASCE_7_16, 3, -80.9",
     "ASCE_7_22, 1, -48.8", "ASCE_7_22, 1', -33.1", "ASCE_7_22, 2, -64.7", "ASCE_7_22, 3, -80.9"
   })
-  void aW5WithParapet(Edition edition, String zone, double away) {
+  void aW5WithParapet(AsceEdition edition, String zone, double away) {
     WindBuilding plain = building(FLAT, 0, 80, 45);
     WindBuilding building = new WindBuilding(plain.roof(), Enclosure.ENCLOSED, 3 * Cases.FOOT_M);
     Roofed roof = new Roofed(Cases.code(edition), site(115, Exposure.C), building);
-    double printedQ = edition == Edition.ASCE_7_16 ? 30.65 : 36.06;
+    double printedQ = edition == AsceEdition.ASCE_7_16 ? 30.65 : 36.06;
     assertThat(psf(velocity(roof.code, roof.site, 45).pressurePa()))
         .isCloseTo(printedQ, within(0.005));
     assertThat(psf(pressures(roof, zone, 50).awayPa())).isCloseTo(away, within(PRINTED));
@@ -287,7 +288,7 @@ class ZonePressureTest {
     "ASCE_7_22, GABLE, 15, 61, 1, above a height of 60 ft"
   })
   void outsideTheFiguresTheReasonIsTold(
-      Edition edition,
+      AsceEdition edition,
       ZoneWidth.Shape shape,
       double degrees,
       double heightFt,
@@ -306,7 +307,7 @@ class ZonePressureTest {
   @ParameterizedTest
   @CsvSource({"1, -1.4, -.9", "2, -2.3, -1.6", "3, -3.2, -2.3"})
   void tallFlatRoofsHaveTheirOwnFigure(String zone, double at10, double at500) {
-    for (Edition edition : Edition.values()) {
+    for (AsceEdition edition : AsceEdition.values()) {
       WindBuilding tall = building(FLAT, 1, 80, 100);
       assertThat(coefficients(Cases.code(edition), tall, zone, 10).negative()).isEqualTo(at10);
       assertThat(coefficients(Cases.code(edition), tall, zone, 500).negative()).isEqualTo(at500);
