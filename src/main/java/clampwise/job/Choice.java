@@ -10,8 +10,18 @@ import java.util.Locale;
  */
 public record Choice<E extends Enum<E>>(E value, Span at) implements Written {
 
+  /** Words that are not written as their constants are named. */
+  public interface Spelt {
+
+    /** The word as a designer writes it. */
+    String word();
+  }
+
   /** The word as a designer writes it; classes such as {@code C3} keep their capitals. */
   public static String word(Enum<?> value) {
+    if (value instanceof Spelt spelt) {
+      return spelt.word();
+    }
     String name = value.name();
     return name.length() <= 2 ? name : name.toLowerCase(Locale.ROOT).replace('_', '-');
   }

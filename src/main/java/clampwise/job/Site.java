@@ -9,13 +9,49 @@ import java.util.Optional;
 public record Site(
     @Doc("Code editions in force.") Optional<Codes> codes,
     @Doc("Basic wind speed of the code edition.") Optional<Speed> windSpeed,
-    @Doc("Wind exposure or terrain category.") Optional<Text> exposure,
-    @Doc("Risk category I to IV.") Optional<Text> riskCategory,
+    @Doc("Wind exposure of the ground around, ASCE 7.") Optional<Choice<Site.Exposure>> exposure,
+    @Doc("Terrain category of the ground around, EN 1991-1-4.")
+        Optional<Choice<Site.Terrain>> terrain,
+    @Doc("Risk category of the building, ASCE 7.") Optional<Choice<Site.RiskCategory>> riskCategory,
     @Doc("Ground snow load.") Optional<Pressure> groundSnow,
     @Doc("Lowest expected ambient temperature.") Optional<Temperature> lowestTemperature,
     @Doc("Highest expected ambient temperature.") Optional<Temperature> highestTemperature,
     @Doc("Corrosivity class of the air, C1 to CX.")
         Optional<Choice<Site.Corrosivity>> corrosivity) {
+
+  /** Exposure category of the ground around the building, ASCE 7. */
+  public enum Exposure {
+    B,
+    C,
+    D
+  }
+
+  /** Terrain category of the ground around the building, EN 1991-1-4. */
+  public enum Terrain implements Choice.Spelt {
+    ZERO,
+    I,
+    II,
+    III,
+    IV;
+
+    @Override
+    public String word() {
+      return this == ZERO ? "0" : name();
+    }
+  }
+
+  /** Risk category of the building, ASCE 7 table 1.5-1. */
+  public enum RiskCategory implements Choice.Spelt {
+    I,
+    II,
+    III,
+    IV;
+
+    @Override
+    public String word() {
+      return name();
+    }
+  }
 
   /** Corrosivity of the atmosphere, ISO 9223. */
   public enum Corrosivity {

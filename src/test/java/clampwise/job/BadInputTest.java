@@ -102,6 +102,28 @@ class BadInputTest {
         .containsExactly(said);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "exposure: c|1:18 \"c\"; one of B, C, D; nearest C",
+        "terrain: iii|1:17 \"iii\"; one of 0, I, II, III, IV; nearest III",
+        "risk-category: iv|1:23 \"iv\"; one of I, II, III, IV; nearest IV"
+      })
+  void aCategoryOfTheSiteIsOneOfItsWords(String line, String said) {
+    assertThat(ReadJob.of("site: {" + line + "}\n" + ReadJob.SMALL).said()).containsExactly(said);
+  }
+
+  @Test
+  void categoriesOfTheSiteAreReadAsWritten() {
+    ReadJob read =
+        ReadJob.of("site: {exposure: C, terrain: 0, risk-category: III}\n" + ReadJob.SMALL);
+    Site site = read.job().orElseThrow().site().orElseThrow();
+    assertThat(site.exposure().orElseThrow()).hasToString("C");
+    assertThat(site.terrain().orElseThrow()).hasToString("0");
+    assertThat(site.riskCategory().orElseThrow()).hasToString("III");
+  }
+
   @Test
   void aPitchOfNothingIsRefused() {
     ReadJob read = ReadJob.of(ReadJob.SMALL.replace("pitch: 16 in", "pitch: 0 in"));

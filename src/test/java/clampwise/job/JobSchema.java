@@ -133,7 +133,9 @@ final class JobSchema {
     ObjectNode node = JSON.objectNode();
     ArrayNode words = node.putArray("enum");
     for (Object constant : type.getEnumConstants()) {
-      words.add(Choice.word((Enum<?>) constant));
+      String word = Choice.word((Enum<?>) constant);
+      words.add(word);
+      Words.wholeNumber(word).ifPresent(words::add);
     }
     return node;
   }
