@@ -9,15 +9,20 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Parts and module types that a job may use by name. */
-public record Catalogue(Parts parts, Named<ModuleType> modules) {
+/** Parts and module types that a job may use by name, and the tables of the codes. */
+public record Catalogue(Parts parts, Named<ModuleType> modules, CodeTables codes) {
+
+  /** Parts and module types, with the tables that ship with the program. */
+  public Catalogue(Parts parts, Named<ModuleType> modules) {
+    this(parts, modules, new CodeTables());
+  }
 
   /** This catalogue with the parts and module types of a job put before its own. */
   public Catalogue with(Job job) {
     Named<ModuleType> both = before(job.modules(), modules);
     return job.parts()
-        .map(own -> new Catalogue(before(own, parts), both))
-        .orElseGet(() -> new Catalogue(parts, both));
+        .map(own -> new Catalogue(before(own, parts), both, codes))
+        .orElseGet(() -> new Catalogue(parts, both, codes));
   }
 
   /** A seam clamp or rib bracket by name. */

@@ -11,6 +11,7 @@ public record Job(
     @Doc("Revision of the drawings this file describes.") Optional<Text> revision,
     @Doc("Units of numbers written without one.") Optional<DefaultUnits> units,
     @Doc("Where the building stands and which codes hold there.") Optional<Site> site,
+    @Doc("How loads are taken where the code leaves it open.") Optional<Loads> loads,
     @Doc("The building that carries the roof.") Optional<Building> building,
     @Doc("Roof coverings, by name.") Named<Panel> panels,
     @Doc("Roof planes, by name.") Named<Plane> planes,
@@ -25,7 +26,7 @@ public record Job(
 
   Job without(Unreadable lost) {
     return new Job(
-        job, revision, units, site, building, panels, planes, modules, parts, fields, bonding,
-        claims, survey, lost);
+        job, revision, units, site, loads, building, panels, planes, modules, parts, fields,
+        bonding, claims, survey, lost);
   }
 }

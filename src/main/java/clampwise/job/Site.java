@@ -1,5 +1,7 @@
 package clampwise.job;
 
+import clampwise.job.Quantity.Factor;
+import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Quantity.Speed;
 import clampwise.job.Quantity.Temperature;
@@ -13,6 +15,9 @@ public record Site(
     @Doc("Terrain category of the ground around, EN 1991-1-4.")
         Optional<Choice<Site.Terrain>> terrain,
     @Doc("Risk category of the building, ASCE 7.") Optional<Choice<Site.RiskCategory>> riskCategory,
+    @Doc("Topographic factor of the wind: Kzt of ASCE 7, orography factor of EN 1991-1-4.")
+        Optional<Factor> topographicFactor,
+    @Doc("Height of the ground above sea level.") Optional<Length> elevation,
     @Doc("Ground snow load.") Optional<Pressure> groundSnow,
     @Doc("Lowest expected ambient temperature.") Optional<Temperature> lowestTemperature,
     @Doc("Highest expected ambient temperature.") Optional<Temperature> highestTemperature,

@@ -19,7 +19,18 @@ public record Tested(
     @Doc("Whether the loads are allowable, ultimate or design resistances.")
         Optional<Choice<Tested.Basis>> loadsAre,
     @Doc("Safety factor between ultimate and allowable load.") Optional<Factor> safetyFactor,
+    @Doc("Resistance factor between ultimate load and design strength.")
+        Optional<Factor> resistanceFactor,
+    @Doc("How forces across the roof and along the seam add up; linear when left out.")
+        Optional<Choice<Tested.Interaction>> interaction,
     @Doc("Number of the test report.") Optional<Text> report) {
+
+  /** How forces across the roof and along the seam use up one attachment together. */
+  public enum Interaction {
+    NONE,
+    LINEAR,
+    QUADRATIC
+  }
 
   /** What a tested load means. */
   public enum Basis {

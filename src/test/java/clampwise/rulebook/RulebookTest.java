@@ -244,6 +244,7 @@ class RulebookTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Named.none(),
             Named.none(),
             Named.none(),

@@ -96,6 +96,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         site,
+        Optional.empty(),
         building,
         named(Map.of("sheet", panel())),
         named(Map.of("south", planeRecord())),

@@ -192,6 +192,8 @@ class WindZonesTest {
                 Optional.of(Jobs.mm(60 * FOOT_MM)),
                 Optional.empty(),
                 Optional.of(Jobs.mm(20 * FOOT_MM)),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
   }
 
@@ -200,6 +202,8 @@ class WindZonesTest {
         new Site.Codes(Optional.of(Jobs.choice(code)), Optional.empty(), Optional.empty());
     return new Site(
         Optional.of(codes),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

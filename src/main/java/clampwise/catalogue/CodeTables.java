@@ -1,0 +1,33 @@
+package clampwise.catalogue;
+
+import clampwise.calc.AsceEdition;
+import clampwise.calc.EditionTables;
+import clampwise.calc.wind.WindCode;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Tables of the codes that ship with the program, each file read when it is first asked for. */
+public final class CodeTables {
+
+  private final Map<String, Tables> files = new ConcurrentHashMap<>();
+
+  /** The wind standard with what stands when nothing is chosen. */
+  public WindCode wind(AsceEdition edition, Limits limits) {
+    return WindCodes.of(edition, file("asce-wind.yaml"), limits);
+  }
+
+  /** Snow of an edition. */
+  public EditionTables snow(AsceEdition edition) {
+    return new EditionTables(edition, file("asce-snow.yaml").byKey());
+  }
+
+  /** Load combinations of an edition. */
+  public EditionTables combinations(AsceEdition edition) {
+    return new EditionTables(edition, file("combinations.yaml").byKey());
+  }
+
+  /** All tables of a file of the shared data. */
+  public Tables file(String name) {
+    return files.computeIfAbsent(name, TablesReader::read);
+  }
+}
