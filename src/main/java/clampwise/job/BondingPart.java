@@ -9,6 +9,7 @@ import java.util.Optional;
 public record BondingPart(
     @Doc("Whether it is rated for bonding.") Optional<Flag> bonding,
     @Doc("Free length between its ends, for jumpers.") Optional<Length> length,
+    @Doc("Spare length for movement, for jumpers.") Optional<Length> slack,
     @Doc("Smallest conductor it takes, for lugs.") Optional<WireSize> wireAtLeast,
     @Doc("Largest conductor it takes, for lugs.") Optional<WireSize> wireAtMost,
     @Doc("Metal or plating at the contact.") Optional<Text> finish,

@@ -1,6 +1,7 @@
 package clampwise.job;
 
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Quantity.Slope;
 import java.util.List;
@@ -22,6 +23,7 @@ public record Field(
     @Doc("Gap between columns, if it differs.") Optional<Length> columnGap,
     @Doc("Gap between rows, if it differs; else the mid clamp sets it.") Optional<Length> rowGap,
     @Doc("Height of the modules' upper surface above the roof.") Optional<Length> topHeight,
+    @Doc("Mass of clamps, attachments and wires for each module.") Optional<Mass> hardwareMass,
     @Doc("Slope between module and roof.") Optional<Slope> tilt,
     @Doc("Rows by columns, minus what is left out.") Optional<Field.Block> block,
     @Doc("Free columns, one by one.") List<Field.Column> columns,

@@ -11,5 +11,10 @@ public record ModuleClamp(
     @Doc("Widest gap it can hold; none for end clamps.") Optional<Length> gapAtMost,
     @Doc("Largest difference of two frames' heights it can hold.")
         Optional<Length> heightDifferenceAtMost,
+    @Doc("How far it reaches over a frame, at the gap it sets.") Optional<Length> gripDepth,
+    @Doc("Movement of the frames that it takes up at each joint.") Optional<Length> slack,
+    @Doc("Whether frames slide in it as they grow.") Optional<Flag> slides,
+    @Doc("Least distance from the frame's edge to the end of the body below, for end clamps.")
+        Optional<Length> edgeDistanceAtLeast,
     @Doc("Whether it is rated to bond the frames it grips.") Optional<Flag> bonding,
     @Doc("Tightening torque.") Optional<Torque> torque) {}

@@ -11,6 +11,7 @@ public record ModuleType(
     @Doc("Long side.") Length length,
     @Doc("Short side.") Length width,
     @Doc("Height of the frame.") Optional<Length> frameHeight,
+    @Doc("Width of the frame's upper flange, up to the glass.") Optional<Length> frameLip,
     @Doc("Mass.") Optional<Mass> mass,
     @Doc("Whether the loads of the clamp zones are design loads or test loads.")
         Optional<Choice<ModuleType.LoadBasis>> loadsAre,

@@ -1,6 +1,8 @@
 package clampwise.job;
 
+import clampwise.job.Quantity.Force;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Temperature;
 import clampwise.job.Quantity.Thickness;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +26,12 @@ public record Panel(
         List<Length> minorRibs,
     @Doc("Whether the clips let the panel slide.") Optional<Choice<Panel.Clips>> clips,
     @Doc("Where each panel run is fixed.") Optional<Choice<Panel.FixedPoint>> fixedPoint,
+    @Doc("How far each clip lets the panel slide, either way from its middle.")
+        Optional<Length> clipTravel,
+    @Doc("Hottest that the sheet gets in the sun.") Optional<Temperature> hottest,
+    @Doc("Temperature at which the panels were laid.") Optional<Temperature> laidAt,
     @Doc("What the panel rests on.") Optional<Choice<Substrate>> substrate,
+    @Doc("Load test of the panel in the middle of a span.") Optional<Panel.WalkTest> walkTest,
     @Doc("Facts above that nobody has confirmed, by key.") List<Text> assumed) {
 
   /** How a metal roof covering is built. */
@@ -40,6 +47,12 @@ public record Panel(
     FIXED,
     THROUGH_FASTENED
   }
+
+  /** A load test of a panel in the middle of a span. */
+  public record WalkTest(
+      @Doc("Load on a spot in the middle.") Force load,
+      @Doc("Deflection under that load.") Length sag,
+      @Doc("Span between supports.") Length span) {}
 
   /** Where a panel run is fixed against sliding. */
   public enum FixedPoint {

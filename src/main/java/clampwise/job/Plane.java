@@ -23,6 +23,11 @@ public record Plane(
     @Doc("Where the seams, structural ribs or crests lie.") Optional<Seams> seams,
     @Doc("Where the purlins or clip lines lie.") Optional<Purlins> purlins,
     @Doc("Distances of end laps up the slope.") List<Offset> endLaps,
+    @Doc("Whether panels slide past each other at the end laps; else a run goes through them.")
+        Optional<Flag> slidingEndLaps,
+    @Doc("Building expansion joints across the eave: distances along it; an empty list for none.")
+        Optional<List<Offset>> expansionJoints,
+    @Doc("What holds sliding snow back.") Optional<Plane.SnowRetention> snowRetention,
     @Doc("Things on the roof that modules must keep clear of.") Named<Obstruction> obstructions) {
 
   /** What an edge of a plane is; zones, setbacks and water depend on it. */
@@ -57,6 +62,18 @@ public record Plane(
       @Doc("Measured positions, cumulatively from the left end of the eave.") List<Offset> surveyed,
       @Doc("CSV file beside the job with the measured positions (columns seam, along).")
           Optional<Text> surveyFile) {}
+
+  /** Snow guards or fences. */
+  public record SnowRetention(
+      @Doc("What they are fixed to.") Choice<RetentionBase> on,
+      @Doc("Whether the loads include the snow that is held back.") Optional<Flag> inLoads) {}
+
+  /** What snow retention is fixed to. */
+  public enum RetentionBase {
+    MODULES,
+    SEAMS,
+    STRUCTURE
+  }
 
   /** Purlin or clip lines across the slope. */
   public record Purlins(

@@ -9,7 +9,7 @@ final class Ranges {
   static final double SHORTEST_M = 0.01;
 
   private static final Set<String> POSITIVE_LENGTHS =
-      Set.of("pitch", "spacing", "length", "width", "diameter", "over", "size");
+      Set.of("pitch", "spacing", "length", "width", "diameter", "over", "size", "span");
   private static final Set<String> POSITIVE_COUNTS =
       Set.of(
           "rows",
@@ -23,7 +23,15 @@ final class Ranges {
           "clamps-at-least");
   private static final Set<String> MAY_BE_EMPTY =
       Set.of(
-          "omit", "assumed", "minor-ribs", "end-laps", "jumpers", "lugs", "listed-with", "lines");
+          "omit",
+          "assumed",
+          "minor-ribs",
+          "end-laps",
+          "expansion-joints",
+          "jumpers",
+          "lugs",
+          "listed-with",
+          "lines");
 
   private Ranges() {}
 

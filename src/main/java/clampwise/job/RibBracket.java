@@ -16,6 +16,7 @@ public record RibBracket(
     @Doc("What it was tested on, with the loads it may carry there.") List<Tested> tested,
     @Doc("Height of the module's underside above the pan.") Optional<Length> standoff,
     @Doc("Least distance to a cut end of the panel or an end lap.") Optional<Length> fromPanelEnd,
+    @Doc("Length of its body along the seam or rib.") Optional<Length> bodyLength,
     @Doc("Whether it may sit over a clip.") Optional<Flag> overClip,
     @Doc("Metal of the body.") Optional<Choice<Metal>> metal)
     implements RoofAttachment {

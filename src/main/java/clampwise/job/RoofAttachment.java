@@ -23,6 +23,9 @@ public sealed interface RoofAttachment permits SeamClamp, RibBracket {
   /** Least distance to a cut end of the panel or an end lap. */
   Optional<Length> fromPanelEnd();
 
+  /** Length of its body along the seam or rib. */
+  Optional<Length> bodyLength();
+
   /** Whether it may sit over a clip. */
   Optional<Flag> overClip();
 

@@ -123,6 +123,10 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         List.of());
   }
 
@@ -137,6 +141,9 @@ final class Jobs {
         seams,
         purlins,
         List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         Named.none());
   }
 
@@ -149,6 +156,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         gap,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -242,6 +250,7 @@ final class Jobs {
     return new ModuleType(
         mm(lengthMm),
         mm(widthMm),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

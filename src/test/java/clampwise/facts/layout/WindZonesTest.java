@@ -194,6 +194,11 @@ class WindZonesTest {
                 Optional.of(Jobs.mm(20 * FOOT_MM)),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
   }
 
