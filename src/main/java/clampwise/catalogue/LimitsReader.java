@@ -17,7 +17,13 @@ public final class LimitsReader {
   /** Plain numbers before angles: {@code 1/3} is a third, not a slope. */
   private static final List<Dimension> KINDS =
       List.of(
-          Dimension.LENGTH, Dimension.NUMBER, Dimension.ANGLE, Dimension.PRESSURE, Dimension.FORCE);
+          Dimension.LENGTH,
+          Dimension.NUMBER,
+          Dimension.ANGLE,
+          Dimension.PRESSURE,
+          Dimension.FORCE,
+          Dimension.TEMPERATURE,
+          Dimension.MASS);
 
   private LimitsReader() {}
 

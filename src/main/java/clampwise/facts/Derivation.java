@@ -7,6 +7,7 @@ import clampwise.facts.clamps.ClampQuestions;
 import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
+import clampwise.facts.movement.MovementQuestions;
 import clampwise.facts.roof.RoofQuestions;
 import clampwise.facts.survey.SurveyQuestions;
 import clampwise.job.Job;
@@ -38,9 +39,11 @@ public final class Derivation {
     Answers answers = ask(ClampQuestions.ALL, layout, limits);
     Answers others = ask(BondingQuestions.ALL, layout, limits);
     Answers survey = ask(SurveyQuestions.ALL, layout, limits);
+    Answers movement = ask(MovementQuestions.ALL, layout, limits);
     answers.addAll(result(roof));
     answers.addAll(others);
     answers.addAll(survey);
+    answers.addAll(movement);
     return answers;
   }
 

@@ -13,6 +13,16 @@ public final class Subjects {
     return Subject.of("fields." + name);
   }
 
+  /** A roof plane, such as {@code planes.south}. */
+  public static Subject plane(String name) {
+    return Subject.of("planes." + name);
+  }
+
+  /** A roof covering, such as {@code panels.barn roof}. */
+  public static Subject panel(String name) {
+    return Subject.of("panels." + name);
+  }
+
   /** A module, such as {@code fields.A / module R2C3}. */
   public static Subject module(PlacedModule module) {
     return field(module.field()).part("module " + place(module));

@@ -7,12 +7,12 @@ import clampwise.job.Size;
 import clampwise.units.Unit;
 
 /** Finds the unit a designer thinks in, for lengths that are computed rather than written. */
-final class Shown {
+public final class Shown {
 
   private Shown() {}
 
   /** The unit in which a field was set out. */
-  static Unit of(FieldLayout field) {
+  public static Unit of(FieldLayout field) {
     return field
         .field()
         .block()
@@ -27,7 +27,7 @@ final class Shown {
   }
 
   /** The unit in which a plane was measured. */
-  static Unit of(PlaneLayout plane) {
+  public static Unit of(PlaneLayout plane) {
     return plane
         .plane()
         .size()
@@ -42,7 +42,7 @@ final class Shown {
   }
 
   /** The unit for a short length next to a long one: millimetres beside metres. */
-  static Unit small(Unit unit) {
+  public static Unit small(Unit unit) {
     return unit.equals(Unit.METRE) || unit.equals(Unit.CENTIMETRE) ? Unit.MILLIMETRE : unit;
   }
 }

@@ -1,0 +1,133 @@
+package clampwise.facts.movement;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Snap;
+import clampwise.calc.thermal.Movement;
+import clampwise.calc.thermal.Swing;
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Term;
+import clampwise.calc.trail.Work;
+import clampwise.catalogue.ExpansionTable;
+import clampwise.catalogue.Limit;
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.layout.Layout;
+import clampwise.finding.Subject;
+import clampwise.job.Bonding;
+import clampwise.job.Bonding.Jumper;
+import clampwise.job.BondingPart;
+import clampwise.job.Named;
+import clampwise.job.Quantity.Length;
+import clampwise.job.Text;
+import clampwise.source.Span;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds the slack of jumpers against what the frames they join move. */
+final class JumperSlacks {
+
+  private final Limit factor;
+  private final Answers answers;
+  private final Named<BondingPart> parts;
+  private final JumperPairs pairs;
+
+  private JumperSlacks(Layout layout, Limits limits, Answers answers) {
+    this.factor = limits.get("jumper-slack-factor");
+    this.answers = answers;
+    this.parts = layout.catalogue().with(layout.job()).parts().jumpers();
+    this.pairs = new JumperPairs(layout, limits, answers);
+  }
+
+  static void ask(Layout layout, Limits limits, Answers answers) {
+    Optional<Bonding> bonding = layout.job().bonding();
+    if (bonding.isPresent() && !bonding.get().jumpers().isEmpty()) {
+      JumperSlacks slacks = new JumperSlacks(layout, limits, answers);
+      bonding.get().jumpers().forEach(jumper -> slacks.ask(jumper, bonding.get().jumper()));
+    }
+  }
+
+  private void ask(Jumper jumper, Optional<Text> usual) {
+    Optional<Text> name = jumper.part().or(() -> usual);
+    List<JumperPair> joined = pairs.of(jumper);
+    if (name.isPresent() && !joined.isEmpty()) {
+      part(name.get())
+          .flatMap(BondingPart::slack)
+          .ifPresentOrElse(
+              slack -> ask(new Use(subject(jumper), name.get(), slack), joined),
+              () -> missing(subject(jumper), unslack(name.get()), name.get().at()));
+    }
+  }
+
+  private static String unslack(Text name) {
+    return "the slack of jumper " + name + " is not given";
+  }
+
+  private Optional<BondingPart> part(Text name) {
+    return parts.find(name.value());
+  }
+
+  private record Use(Subject subject, Text name, Length slack) {}
+
+  private void ask(Use use, List<JumperPair> joined) {
+    MovingPlane moving = joined.get(0).moving();
+    boolean placeless = joined.stream().anyMatch(pair -> pair.joint().isPresent());
+    Outcome<Swing> swing = moving.swing();
+    if (moving.framesAndSheet() instanceof NotApplicable<ExpansionTable.Pair> unknown) {
+      missing(use.subject(), unknown.reason(), moving.at());
+    } else if (swing instanceof NotApplicable<Swing> unknown) {
+      missing(use.subject(), unknown.reason(), moving.swingAt());
+    } else if (placeless && moving.plane().outline().isEmpty()) {
+      String reason = moving.plane().reading().outlineUnknown();
+      missing(use.subject(), reason, moving.plane().plane().panel().at());
+    } else {
+      answers.add(fact(use, worst(joined, swing.result().orElseThrow())));
+    }
+  }
+
+  private record Moved(JumperPair pair, double m) {}
+
+  private static Moved worst(List<JumperPair> joined, Swing swing) {
+    ExpansionTable.Pair metals = joined.get(0).moving().framesAndSheet().result().orElseThrow();
+    return joined.stream()
+        .map(pair -> new Moved(pair, pair.movementM(metals, swing)))
+        .max(Comparator.comparingDouble(Moved::m))
+        .orElseThrow();
+  }
+
+  private JumperSlack fact(Use use, Moved moved) {
+    Term movement = Term.length("dL", "movement of the frames", moved.m());
+    Term multiple = Term.number("c", "slack over movement", factor.si());
+    Work work = new Work(Measure.METRIC);
+    return new JumperSlack(
+        use.subject(),
+        Subject.of("jumper " + use.name()).part("slack"),
+        use.name().at(),
+        use.slack().unit(),
+        use.name().value(),
+        moved.pair().left().name(),
+        moved.pair().right().name(),
+        moved.m(),
+        Snap.m(use.slack().m()),
+        Snap.m(Movement.slack(movement, multiple, factor.source(), work).si()),
+        Optional.of(factor));
+  }
+
+  private void missing(Subject subject, String reason, Span at) {
+    answers.missing(JumperSlack.class, subject, reason, at);
+  }
+
+  private static Subject subject(Jumper jumper) {
+    String which =
+        jumper
+            .field()
+            .map(field -> "jumpers of field " + field)
+            .orElseGet(() -> "jumper " + end(jumper.from()) + " to " + end(jumper.to()));
+    return Subject.of("bonding", which);
+  }
+
+  private static String end(Optional<Text> module) {
+    return module.map(Text::value).orElse("nowhere");
+  }
+}
