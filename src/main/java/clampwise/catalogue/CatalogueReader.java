@@ -1,10 +1,12 @@
 package clampwise.catalogue;
 
+import clampwise.MadeByBuild;
 import clampwise.job.Named;
 import clampwise.job.Parts;
 import clampwise.job.Shelf;
 import clampwise.job.ShelfReader;
 import clampwise.source.Problems;
+import java.util.Optional;
 
 /** Reads the catalogue that ships with the program. */
 public final class CatalogueReader {
@@ -13,15 +15,18 @@ public final class CatalogueReader {
 
   /** The invented parts and module types of the shared data. */
   public static Catalogue read() {
-    return read(new Problems());
+    return shelf().map(CatalogueReader::of).orElseGet(CatalogueReader::empty);
   }
 
-  static Catalogue read(Problems problems) {
+  @MadeByBuild
+  private static Optional<Shelf> shelf() {
+    return shelf(new Problems());
+  }
+
+  static Optional<Shelf> shelf(Problems problems) {
     String parts = SharedData.text("parts.yaml");
     String modules = SharedData.text("modules.yaml");
-    return ShelfReader.read(parts, modules, problems)
-        .map(CatalogueReader::of)
-        .orElseGet(CatalogueReader::empty);
+    return ShelfReader.read(parts, modules, problems);
   }
 
   /** A catalogue with nothing in it, for jobs that write out all their parts. */

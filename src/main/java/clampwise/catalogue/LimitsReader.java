@@ -1,5 +1,6 @@
 package clampwise.catalogue;
 
+import clampwise.MadeByBuild;
 import clampwise.source.Node;
 import clampwise.source.Problems;
 import clampwise.source.YamlReader;
@@ -28,6 +29,7 @@ public final class LimitsReader {
   private LimitsReader() {}
 
   /** All limits of the shared data. */
+  @MadeByBuild
   public static Limits read() {
     return read("limits.yaml", SharedData.text("limits.yaml"));
   }

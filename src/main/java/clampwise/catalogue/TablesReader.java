@@ -1,5 +1,6 @@
 package clampwise.catalogue;
 
+import clampwise.MadeByBuild;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Table;
 import clampwise.source.Node;
@@ -23,10 +24,52 @@ import java.util.Optional;
  */
 public final class TablesReader {
 
+  private static final String ASCE_WIND = "asce-wind.yaml";
+  private static final String ASCE_SNOW = "asce-snow.yaml";
+  private static final String COMBINATIONS = "combinations.yaml";
+  private static final String EN_WIND = "en-wind.yaml";
+  private static final String EN_SNOW = "en-snow.yaml";
+
   private TablesReader() {}
 
   /** The tables of one file of the shared data. */
   public static Tables read(String file) {
+    return switch (file) {
+      case ASCE_WIND -> asceWind();
+      case ASCE_SNOW -> asceSnow();
+      case COMBINATIONS -> combinations();
+      case EN_WIND -> enWind();
+      case EN_SNOW -> enSnow();
+      default -> shipped(file);
+    };
+  }
+
+  @MadeByBuild
+  private static Tables asceWind() {
+    return shipped(ASCE_WIND);
+  }
+
+  @MadeByBuild
+  private static Tables asceSnow() {
+    return shipped(ASCE_SNOW);
+  }
+
+  @MadeByBuild
+  private static Tables combinations() {
+    return shipped(COMBINATIONS);
+  }
+
+  @MadeByBuild
+  private static Tables enWind() {
+    return shipped(EN_WIND);
+  }
+
+  @MadeByBuild
+  private static Tables enSnow() {
+    return shipped(EN_SNOW);
+  }
+
+  private static Tables shipped(String file) {
     return read(file, SharedData.text(file));
   }
 

@@ -13,20 +13,18 @@ import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
 
-/** The compiled rules, ready to be applied. */
+/** The rules that join facts, ready to be applied. */
 final class Engine {
   /** Facts that share a session; small enough that a million facts need little memory. */
   private static final int TOGETHER = 20_000;
 
   private final KieBase base;
-  private final List<RuleCard> cards;
   private final Set<String> judged;
   private final Set<String> joined;
 
   private Engine(KieBase base) {
     List<Rule> rules = rulesOf(base);
     this.base = base;
-    this.cards = rules.stream().map(RuleNotes::cardOf).toList();
     this.judged = LeftSide.typesOf(rules);
     this.joined = LeftSide.joinedTypesOf(rules);
   }
@@ -37,23 +35,15 @@ final class Engine {
 
   /** Loads what the first session needs; may be done on another core before there are facts. */
   void prepare() {
-    apply(List.of(), new Report());
+    judge(List.of(), new Report());
   }
 
-  /** What each rule says of itself, in order of their ids. */
-  List<RuleCard> cards() {
-    return cards;
+  /** Applies its rules to all facts. */
+  void apply(List<Fact> facts, Report report) {
+    batches(facts).forEach(batch -> judge(batch, report));
   }
 
-  /** Applies all rules to all facts. */
-  Report apply(List<Fact> facts) {
-    Report report = new Report();
-    Collection<List<Fact>> batches = batches(facts);
-    batches.forEach(batch -> apply(batch, report));
-    return report;
-  }
-
-  private void apply(List<Fact> facts, Report report) {
+  private void judge(List<Fact> facts, Report report) {
     KieSession session = base.newKieSession();
     try {
       session.setGlobal("report", report);

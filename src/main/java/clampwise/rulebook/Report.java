@@ -19,7 +19,10 @@ public final class Report {
    * @param drools the engine's word for the rule at work, which always is a {@link RuleContext}
    */
   public void found(Drools drools, Fact fact) {
-    String rule = ((RuleContext) drools).getRule().getName();
+    add(((RuleContext) drools).getRule().getName(), fact);
+  }
+
+  void add(String rule, Fact fact) {
     byRule
         .computeIfAbsent(rule, id -> Collections.newSetFromMap(new IdentityHashMap<>()))
         .add(fact);

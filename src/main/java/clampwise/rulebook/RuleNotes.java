@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.kie.api.definition.rule.Rule;
+import org.drools.model.Rule;
 
 /** Reads the annotations of a rule. */
 final class RuleNotes {
@@ -25,7 +25,7 @@ final class RuleNotes {
   private RuleCard card() {
     return new RuleCard(
         rule.getName(),
-        rule.getPackageName().substring(rule.getPackageName().lastIndexOf('.') + 1),
+        rule.getPackage().substring(rule.getPackage().lastIndexOf('.') + 1),
         needed("title"),
         severity(),
         needed("judges"),

@@ -2,6 +2,7 @@ package clampwise.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clampwise.job.Shelf;
 import clampwise.source.Problems;
 import clampwise.units.Unit;
 import org.junit.jupiter.api.Test;
@@ -11,10 +12,10 @@ class SharedDataTest {
   @Test
   void theCatalogueReadsWithoutProblems() {
     Problems problems = new Problems();
-    Catalogue catalogue = CatalogueReader.read(problems);
+    Shelf shelf = CatalogueReader.shelf(problems).orElseThrow();
     assertThat(problems.sorted()).isEmpty();
-    assertThat(catalogue.modules().names()).contains("PV-108-30", "PV-144-35");
-    assertThat(catalogue.parts().seamClamps().names()).contains("SC-A", "SC-E");
+    assertThat(shelf.modules().names()).contains("PV-108-30", "PV-144-35");
+    assertThat(shelf.parts().seamClamps().names()).contains("SC-A", "SC-E");
   }
 
   @Test

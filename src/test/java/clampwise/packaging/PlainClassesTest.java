@@ -23,7 +23,7 @@ class PlainClassesTest {
 
   @Test
   void rewrittenClassesDoWhatTheOriginalsDo() throws Exception {
-    Class<?> rewritten = new Loader(rewritten()).loadClass(Sample.class.getName());
+    Class<?> rewritten = new BytesLoader(rewritten()).loadClass(Sample.class.getName());
     Supplier<?> sample = (Supplier<?>) rewritten.getDeclaredConstructor().newInstance();
 
     assertThat(sample.get()).isEqualTo(new Sample().get());
@@ -68,25 +68,5 @@ class PlainClassesTest {
       }
     }
     return samples;
-  }
-
-  /** Defines the given classes itself and leaves all others to the application. */
-  private static final class Loader extends ClassLoader {
-    private final Map<String, byte[]> classes;
-
-    Loader(Map<String, byte[]> classes) {
-      super(Sample.class.getClassLoader());
-      this.classes = classes;
-    }
-
-    @Override
-    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
-      byte[] bytes = classes.get(name.replace('.', '/'));
-      if (bytes == null) {
-        return super.loadClass(name, resolve);
-      }
-      Class<?> known = findLoadedClass(name);
-      return known == null ? defineClass(name, bytes, 0, bytes.length) : known;
-    }
   }
 }
