@@ -10,6 +10,7 @@ import clampwise.facts.layout.LayoutBuilder;
 import clampwise.facts.movement.MovementQuestions;
 import clampwise.facts.roof.RoofQuestions;
 import clampwise.facts.survey.SurveyQuestions;
+import clampwise.facts.weight.WeightQuestions;
 import clampwise.job.Job;
 import clampwise.source.Problems;
 import java.util.List;
@@ -40,10 +41,12 @@ public final class Derivation {
     Answers others = ask(BondingQuestions.ALL, layout, limits);
     Answers survey = ask(SurveyQuestions.ALL, layout, limits);
     Answers movement = ask(MovementQuestions.ALL, layout, limits);
+    Answers weight = ask(WeightQuestions.ALL, layout, limits);
     answers.addAll(result(roof));
     answers.addAll(others);
     answers.addAll(survey);
     answers.addAll(movement);
+    answers.addAll(weight);
     return answers;
   }
 

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Two neighbouring attachments that share the load of the modules between them. */
-record Stretch(Attachment from, Attachment to) {
+public record Stretch(Attachment from, Attachment to) {
 
   /** Distance between the two [m]. */
-  double spacingM() {
+  public double spacingM() {
     return Snap.m(Math.hypot(to.alongM() - from.alongM(), to.upM() - from.upM()));
   }
 

@@ -16,13 +16,14 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Finds neighbouring attachments of a field, along its lines and along its seams. */
-final class Stretches {
+public final class Stretches {
 
   private final double widestGapM;
   private final Map<Integer, Set<Integer>> rowsByColumn = new HashMap<>();
   private final List<Attachment> attachments;
 
-  Stretches(FieldLayout field, Limits limits) {
+  /** The stretches of a field. */
+  public Stretches(FieldLayout field, Limits limits) {
     widestGapM = limits.get("neighbouring-column-gap-most").si();
     attachments = field.attachments().stream().filter(each -> each.line() > 0).toList();
     for (PlacedModule module : field.modules()) {
@@ -31,7 +32,7 @@ final class Stretches {
   }
 
   /** Neighbours on a line that hold one module, or two modules side by side. */
-  List<Stretch> alongLines() {
+  public List<Stretch> alongLines() {
     List<Stretch> found = new ArrayList<>();
     for (int n = 1; n < attachments.size(); n++) {
       Stretch stretch = new Stretch(attachments.get(n - 1), attachments.get(n));

@@ -1,0 +1,36 @@
+package clampwise.facts.weight;
+
+import clampwise.calc.Snap;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.job.Quantity.Length;
+import clampwise.job.RoofAttachment;
+import clampwise.units.Unit;
+import java.util.Optional;
+
+/**
+ * The clear space between roof and modules.
+ *
+ * @param m height of the modules' underside above the roof [m]
+ */
+record ClearSpace(double m, Unit unit) {
+
+  /** The space as the field's own height leaves it, else as its seam clamp or bracket sets it. */
+  static Optional<ClearSpace> of(FieldLayout field) {
+    Optional<Length> frame = field.type().frameHeight();
+    Optional<ClearSpace> own =
+        field
+            .field()
+            .topHeight()
+            .flatMap(top -> frame.map(f -> new ClearSpace(Snap.m(top.m() - f.m()), top.unit())));
+    return own.or(
+        () ->
+            field
+                .part()
+                .flatMap(RoofAttachment::standoff)
+                .map(standoff -> new ClearSpace(Snap.m(standoff.m()), standoff.unit())));
+  }
+
+  static String unknown(FieldLayout field) {
+    return "how far above the roof the modules of field " + field.name() + " stand is not given";
+  }
+}
