@@ -1,6 +1,5 @@
 package clampwise.cli;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,8 +17,12 @@ final class PlainReview {
       return Optional.empty();
     }
     List<String> jobs = List.of(arguments).subList(1, arguments.length);
-    boolean plain = Arrays.stream(arguments).skip(1).allMatch(PlainReview::isJob);
-    return plain ? Optional.of(ReviewOptions.of(jobs)) : Optional.empty();
+    for (String job : jobs) {
+      if (!isJob(job)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(ReviewOptions.of(jobs));
   }
 
   private static boolean isJob(String word) {

@@ -14,8 +14,8 @@ import clampwise.facts.weight.WeightQuestions;
 import clampwise.job.Job;
 import clampwise.source.Problems;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Turns a job into facts: lays it out in space and asks every question about it. */
 public final class Derivation {
@@ -30,41 +30,30 @@ public final class Derivation {
     return new Facts(layout, answers.facts(), answers.missing());
   }
 
-  /**
-   * Half of the questions are asked on another core; the order of the answers is always the same.
-   */
+  /** Questions are asked on all cores; the order of the answers is always the same. */
   private static Answers answers(Layout layout, Limits limits) {
-    CompletableFuture<Answers> roof =
-        CompletableFuture.supplyAsync(
-            () -> ask(RoofQuestions.ALL, layout, limits), OtherCores.executor());
-    Answers answers = ask(ClampQuestions.ALL, layout, limits);
-    Answers others = ask(BondingQuestions.ALL, layout, limits);
-    Answers survey = ask(SurveyQuestions.ALL, layout, limits);
-    Answers movement = ask(MovementQuestions.ALL, layout, limits);
-    Answers weight = ask(WeightQuestions.ALL, layout, limits);
-    answers.addAll(result(roof));
-    answers.addAll(others);
-    answers.addAll(survey);
-    answers.addAll(movement);
-    answers.addAll(weight);
-    return answers;
-  }
-
-  private static Answers ask(List<Question> questions, Layout layout, Limits limits) {
     Answers answers = new Answers();
-    questions.forEach(question -> question.ask(layout, limits, answers));
+    OtherCores.all(questions().map(question -> asked(question, layout, limits)).toList())
+        .forEach(answers::addAll);
     return answers;
   }
 
-  /** A fault on the other core is the same fault here. */
-  private static Answers result(CompletableFuture<Answers> future) {
-    try {
-      return future.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException fault) {
-        throw fault;
-      }
-      throw e;
-    }
+  private static Stream<Question> questions() {
+    return Stream.of(
+            ClampQuestions.ALL,
+            RoofQuestions.ALL,
+            BondingQuestions.ALL,
+            SurveyQuestions.ALL,
+            MovementQuestions.ALL,
+            WeightQuestions.ALL)
+        .flatMap(List::stream);
+  }
+
+  private static Supplier<Answers> asked(Question question, Layout layout, Limits limits) {
+    return () -> {
+      Answers answers = new Answers();
+      question.ask(layout, limits, answers);
+      return answers;
+    };
   }
 }

@@ -1,23 +1,71 @@
 package clampwise.facts;
 
+import java.util.List;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
 
 /**
  * The cores beside the one that runs the review. Work waits in line, so that what is needed first
- * is done first; the common pool of a machine with two cores would start everything at once.
+ * is done first; who needs a result that no core has begun does the work at once instead of
+ * waiting.
  */
 public final class OtherCores {
 
-  private static final Executor EXECUTOR =
-      Executors.newFixedThreadPool(
-          Math.max(1, Runtime.getRuntime().availableProcessors() - 1), OtherCores::thread);
+  private static final int COUNT = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+
+  private static final Executor EXECUTOR = Executors.newFixedThreadPool(COUNT, OtherCores::thread);
 
   private OtherCores() {}
 
-  /** Runs work beside the review; must not wait for other work handed in here. */
-  public static Executor executor() {
-    return EXECUTOR;
+  /** Begins work beside the review whose result is not asked for. */
+  public static void begin(Runnable work) {
+    EXECUTOR.execute(work);
+  }
+
+  /** Begins work beside the review; what is returned hands out its result, or its fault. */
+  public static <T> Supplier<T> start(Supplier<T> work) {
+    FutureTask<T> task = task(work);
+    EXECUTOR.execute(task);
+    return () -> {
+      task.run();
+      return result(task);
+    };
+  }
+
+  /** Does works that need nothing of one another on all cores; results come in their order. */
+  public static <T> List<T> all(List<Supplier<T>> works) {
+    List<FutureTask<T>> tasks = works.stream().map(OtherCores::task).toList();
+    for (int i = 0; i < Math.min(COUNT, tasks.size() - 1); i++) {
+      EXECUTOR.execute(() -> tasks.forEach(FutureTask::run));
+    }
+    tasks.forEach(FutureTask::run);
+    return tasks.stream().map(OtherCores::result).toList();
+  }
+
+  /** A task runs once, whoever comes first. */
+  private static <T> FutureTask<T> task(Supplier<T> work) {
+    return new FutureTask<>(work::get);
+  }
+
+  /** A fault on another core is the same fault here. */
+  private static <T> T result(FutureTask<T> task) {
+    try {
+      return task.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      if (e.getCause() instanceof Error fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while waiting for another core", e);
+    }
   }
 
   private static Thread thread(Runnable work) {

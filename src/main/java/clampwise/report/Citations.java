@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.MadeByBuild;
 import clampwise.finding.Basis;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -23,14 +24,19 @@ final class Citations {
 
   /** The references that ship with the program. */
   static Citations packed() {
+    return new Citations(shipped());
+  }
+
+  @MadeByBuild
+  private static Map<String, String> shipped() {
     try (InputStream in = Citations.class.getResourceAsStream(REFERENCES)) {
-      return in == null ? new Citations(Map.of()) : read(in);
+      return in == null ? Map.of() : read(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static Citations read(InputStream in) throws IOException {
+  private static Map<String, String> read(InputStream in) throws IOException {
     Map<String, String> byKey = new HashMap<>();
     BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
     String key = "";
@@ -44,7 +50,7 @@ final class Citations {
         byKey.putIfAbsent(key, value(text));
       }
     }
-    return new Citations(byKey);
+    return byKey;
   }
 
   private static String value(String field) {

@@ -17,8 +17,7 @@ import clampwise.source.SourceFiles;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 
 /**
  * Reviews jobs: reads them, lays them out and holds them against the rules.
@@ -33,18 +32,17 @@ import java.util.concurrent.Executor;
  * reviewed as far as it could be read; {@link Review#problems()} says what could not.
  */
 public final class Reviewer {
-  private final CompletableFuture<Catalogue> catalogue;
-  private final CompletableFuture<Limits> limits;
-  private final CompletableFuture<Rulebook> rulebook;
+  private final Supplier<Catalogue> catalogue;
+  private final Supplier<Limits> limits;
+  private final Supplier<Rulebook> rulebook;
 
   /** A reviewer with the rules, limits and parts that ship with the program. */
   public Reviewer() {
-    // Each takes as long as reading a job, so they are done beside it, the first needed first.
-    Executor beside = OtherCores.executor();
-    beside.execute(JobReader::prepare);
-    this.catalogue = CompletableFuture.supplyAsync(CatalogueReader::read, beside);
-    this.limits = CompletableFuture.supplyAsync(LimitsReader::read, beside);
-    this.rulebook = CompletableFuture.supplyAsync(Rulebook::prepared, beside);
+    // Done beside the reading of the job, the first needed first.
+    OtherCores.begin(JobReader::prepare);
+    this.catalogue = OtherCores.start(CatalogueReader::read);
+    this.limits = OtherCores.start(LimitsReader::read);
+    this.rulebook = OtherCores.start(Rulebook::prepared);
   }
 
   /**
@@ -76,9 +74,9 @@ public final class Reviewer {
   }
 
   private Review judge(String name, Job job, Problems problems) {
-    References.check(job, catalogue.join(), problems);
-    Facts facts = Derivation.of(job, catalogue.join(), limits.join(), problems);
-    Judgement judgement = rulebook.join().judge(facts);
+    References.check(job, catalogue.get(), problems);
+    Facts facts = Derivation.of(job, catalogue.get(), limits.get(), problems);
+    Judgement judgement = rulebook.get().judge(facts);
     return new Review(
         name,
         job.job().value(),

@@ -35,6 +35,7 @@ public final class Rulebook {
   public static Rulebook prepared() {
     Rulebook rulebook = builtIn();
     rulebook.engine.ifPresent(Engine::prepare);
+    OneFactRule.prepare();
     return rulebook;
   }
 

@@ -1,7 +1,5 @@
 package clampwise.source;
 
-import java.util.Comparator;
-
 /**
  * A stretch of one file: where a value was written.
  *
@@ -11,9 +9,6 @@ import java.util.Comparator;
  */
 public record Span(String file, Position start, Position end) implements Comparable<Span> {
 
-  private static final Comparator<Span> ORDER =
-      Comparator.comparing(Span::file).thenComparing(Span::start).thenComparing(Span::end);
-
   /** The start of a file, for what concerns the file as a whole. */
   public static Span startOf(String file) {
     return new Span(file, Position.START, Position.START);
@@ -21,7 +16,9 @@ public record Span(String file, Position start, Position end) implements Compara
 
   @Override
   public int compareTo(Span other) {
-    return ORDER.compare(this, other);
+    int byFile = file.compareTo(other.file);
+    int byStart = byFile != 0 ? byFile : start.compareTo(other.start);
+    return byStart != 0 ? byStart : end.compareTo(other.end);
   }
 
   /** {@code file:line:column}, the form editors and terminals understand. */

@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.job.LengthRange;
 import clampwise.source.Span;
 import clampwise.units.QuantityPrint;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -45,23 +46,20 @@ final class RowPhases {
 
   private List<ModuleRow> rows() {
     NavigableMap<Integer, RowStart> written = RowStart.of(asked.field());
-    Map<String, ModuleRow> rows = new TreeMap<>();
-    Map<RowStart, Map<Integer, List<PlacedModule>>> byStart =
+    List<ModuleRow> rows = new ArrayList<>();
+    Map<Integer, Map<Integer, List<PlacedModule>>> byStart =
         asked.field().modules().stream()
-            .filter(module -> written.floorEntry(module.column()) != null)
+            .filter(module -> written.floorKey(module.column()) != null)
             .collect(
                 Collectors.groupingBy(
-                    module -> written.floorEntry(module.column()).getValue(),
+                    module -> written.floorKey(module.column()),
+                    TreeMap::new,
                     Collectors.groupingBy(PlacedModule::row, TreeMap::new, Collectors.toList())));
     byStart.forEach(
-        (start, byRow) ->
+        (column, byRow) ->
             byRow.forEach(
-                (row, modules) -> rows.put(key(start, row), new ModuleRow(start, row, modules))));
-    return List.copyOf(rows.values());
-  }
-
-  private static String key(RowStart start, int row) {
-    return String.format("%08d %08d", start.column(), row);
+                (row, modules) -> rows.add(new ModuleRow(written.get(column), row, modules))));
+    return rows;
   }
 
   private void judge(ModuleRow row) {

@@ -1,5 +1,6 @@
 package clampwise.facts.layout;
 
+import clampwise.facts.OtherCores;
 import clampwise.job.Field;
 import clampwise.job.Job;
 import clampwise.job.Named;
@@ -10,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Lays out one roof plane with everything on it. */
 final class PlaneBuilder {
@@ -36,12 +38,16 @@ final class PlaneBuilder {
     PlaneReading reading =
         new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value());
     Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
+    Supplier<WindZones> zones = OtherCores.start(new ZoneMap(job, plane, outline)::draw);
     List<SeamLine> seams =
         reading.areSeamsLost()
             ? List.of()
             : SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
-    WindZones zones = new ZoneMap(job, plane, outline).draw();
     Supports supports = new Supports(problems);
+    List<FieldLayout> fields =
+        fields(
+            item.name().value(),
+            new Ground(SeamMap.of(seams, panel), reading.seamsUnknown(), zones));
     return new PlaneLayout(
         item.name().value(),
         plane,
@@ -52,16 +58,10 @@ final class PlaneBuilder {
         seams,
         supports.purlins(plane, outline),
         supports.endLaps(plane),
-        zones.areas(),
-        zones.unknown(),
+        zones.get().areas(),
+        zones.get().unknown(),
         new Obstacles(problems).of(plane.obstructions()),
-        fields(
-            item.name().value(),
-            new Ground(
-                SeamMap.of(seams, panel),
-                reading.seamsUnknown(),
-                new ZoneLookup(zones.areas()),
-                zones.unknown())),
+        fields,
         reading);
   }
 

@@ -1,5 +1,6 @@
 package clampwise.facts.layout;
 
+import java.util.Comparator;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -10,4 +11,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param area where it is, in the plane's axes [m]
  * @param figure document, edition and figure it was drawn from
  */
-public record ZoneArea(String name, int severity, Geometry area, String figure) {}
+public record ZoneArea(String name, int severity, Geometry area, String figure) {
+
+  /** The more severe zone before the milder one. */
+  static final Comparator<ZoneArea> WORST_FIRST =
+      (one, other) -> Integer.compare(other.severity, one.severity);
+}

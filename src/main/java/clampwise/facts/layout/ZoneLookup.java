@@ -1,7 +1,6 @@
 package clampwise.facts.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -36,9 +35,7 @@ public final class ZoneLookup {
 
   /** A lookup of zones. */
   public ZoneLookup(List<ZoneArea> zones) {
-    zones.stream()
-        .sorted(Comparator.comparingInt(ZoneArea::severity).reversed())
-        .forEach(this::addPieces);
+    zones.stream().sorted(ZoneArea.WORST_FIRST).forEach(this::addPieces);
   }
 
   private void addPieces(ZoneArea zone) {

@@ -14,7 +14,6 @@ import clampwise.job.Plane;
 import clampwise.job.Plane.EdgeKind;
 import clampwise.job.Site.LoadCode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
@@ -68,7 +67,7 @@ final class ZoneMap {
     }
     return areas.stream()
         .filter(zone -> !zone.area().isEmpty())
-        .sorted(Comparator.comparingInt(ZoneArea::severity).reversed())
+        .sorted(ZoneArea.WORST_FIRST)
         .toList();
   }
 

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Schedules whose step depends on the wind zone, and the words for zones. */
 class ZoneScheduleTest {
 
-  private static final ZoneLookup EDGE_LEFT_OF_FOUR_METRES =
-      new ZoneLookup(
+  private static final WindZones EDGE_LEFT_OF_FOUR_METRES =
+      WindZones.of(
           List.of(
               new ZoneArea("2n", 2, PlaneAxes.rectangle(0, 0, 4, 10), "figure"),
               new ZoneArea("1", 1, PlaneAxes.rectangle(4, 0, 20, 10), "figure")));
@@ -65,8 +65,7 @@ class ZoneScheduleTest {
         new Ground(
             SeamMap.of(plane.seams(), Optional.empty()),
             plane.reading().seamsUnknown(),
-            EDGE_LEFT_OF_FOUR_METRES,
-            Optional.empty());
+            () -> EDGE_LEFT_OF_FOUR_METRES);
     return new PatternSchedule(Jobs.text("A"), lines, ground, job.problems)
         .read(Jobs.byZone(steps));
   }
