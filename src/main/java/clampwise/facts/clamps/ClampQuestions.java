@@ -16,7 +16,10 @@ public final class ClampQuestions {
           FieldCase.each(ListedParts::ask),
           ModuleGaps::ask,
           FieldCase.each(RowGaps::ask),
-          FieldCase.each(WrittenAttachments::ask));
+          FieldCase.each(WrittenAttachments::ask),
+          FieldCase.each(ClampGrips::ask),
+          FieldCase.each(EndBearings::ask),
+          FieldCase.each(ContinuityClaims::ask));
 
   private ClampQuestions() {}
 }
