@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds the test rows of an attachment that hold for a roof covering. */
-final class TestedRows {
+public final class TestedRows {
 
   private TestedRows() {}
 
   /** Rows that hold for profile, metal, thickness and substrate, as far as those are known. */
-  static Stream<Tested> holdingFor(Panel panel, RoofAttachment part) {
+  public static Stream<Tested> holdingFor(Panel panel, RoofAttachment part) {
     return part.tested().stream()
         .filter(row -> sameMetal(row, panel))
         .filter(row -> thickEnough(row, panel))

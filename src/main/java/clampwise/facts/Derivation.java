@@ -7,6 +7,7 @@ import clampwise.facts.clamps.ClampQuestions;
 import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
+import clampwise.facts.loads.LoadQuestions;
 import clampwise.facts.movement.MovementQuestions;
 import clampwise.facts.roof.RoofQuestions;
 import clampwise.facts.survey.SurveyQuestions;
@@ -45,7 +46,8 @@ public final class Derivation {
             BondingQuestions.ALL,
             SurveyQuestions.ALL,
             MovementQuestions.ALL,
-            WeightQuestions.ALL)
+            WeightQuestions.ALL,
+            LoadQuestions.ALL)
         .flatMap(List::stream);
   }
 

@@ -103,7 +103,8 @@ class CatalogueDataTest {
   void limitsSayInKnownWordsHowTheyWereObtained() {
     assertThat(LimitsReader.read().byKey().values())
         .extracting(Limit::obtained)
-        .isSubsetOf("read", "second-hand", "from memory", "common practice, no source");
+        .isSubsetOf(
+            "read", "second-hand", "from memory", "worked out", "common practice, no source");
   }
 
   private static Stream<RoofAttachment> attachments() {

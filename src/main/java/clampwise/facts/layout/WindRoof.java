@@ -67,6 +67,11 @@ public final class WindRoof {
         .orElseGet(() -> checked(ZoneWidth.of(roof())));
   }
 
+  /** The roof as the wind standard asks for it, or what is missing. */
+  public Outcome<Roof> described() {
+    return missing().<Outcome<Roof>>map(NotApplicable::new).orElseGet(() -> new Result<>(roof()));
+  }
+
   private Optional<String> missing() {
     if (code().isEmpty()) {
       return Optional.of("the edition of the wind standard is not given");

@@ -15,14 +15,15 @@ import java.util.Optional;
  * @param from how it was got
  * @param at the value that decides it
  */
-record TopHeight(double m, String from, Unit unit, Span at) {
+public record TopHeight(double m, String from, Unit unit, Span at) {
 
-  static Optional<TopHeight> of(FieldLayout field) {
+  /** The height of a field, if it is known. */
+  public static Optional<TopHeight> of(FieldLayout field) {
     return field.field().topHeight().map(TopHeight::written).or(() -> summed(field));
   }
 
   /** What is missing where the height is not known. */
-  static String unknown(FieldLayout field) {
+  public static String unknown(FieldLayout field) {
     String frame = "the frame height of " + field.typeName();
     return field.type().frameHeight().isEmpty()
         ? frame + " is not given"

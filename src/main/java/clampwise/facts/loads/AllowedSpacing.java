@@ -1,0 +1,38 @@
+package clampwise.facts.loads;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Map;
+
+/**
+ * The spacing along a line that a field allows in a wind zone, held against the one its loads
+ * allow.
+ *
+ * @param field its name
+ * @param zone wind zone
+ * @param part seam clamp or rib bracket
+ * @param combination the combination that governs
+ * @param pressurePa net pressure of that combination [Pa]
+ * @param pull {@code uplift} or {@code pressure}
+ * @param writtenM spacing the field allows [m]
+ * @param computedM spacing the loads allow [m]
+ * @param pattern the same in seams, in words
+ */
+public record AllowedSpacing(
+    Subject subject,
+    Subject cause,
+    Span at,
+    Unit shown,
+    Map<String, Unit> units,
+    String field,
+    String zone,
+    String part,
+    String combination,
+    double pressurePa,
+    String pull,
+    double writtenM,
+    double computedM,
+    String pattern)
+    implements Fact {}

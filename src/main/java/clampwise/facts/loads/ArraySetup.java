@@ -1,0 +1,136 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Work;
+import clampwise.calc.wind.ArraySize;
+import clampwise.calc.wind.ExposedEdge;
+import clampwise.calc.wind.PanelSetup;
+import clampwise.calc.wind.PanelSide;
+import clampwise.calc.wind.WindCode;
+import clampwise.facts.layout.EdgeDistance;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.facts.roof.ArraySlope;
+import clampwise.facts.roof.TopHeight;
+import clampwise.job.Loads;
+import clampwise.job.Plane.EdgeKind;
+import clampwise.job.Quantity.Factor;
+import clampwise.job.Quantity.Slope;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+
+/** How the array of a field lies on its roof, and which of its modules stand at exposed edges. */
+final class ArraySetup {
+
+  private static final Set<EdgeKind> KINDS =
+      EnumSet.of(EdgeKind.EAVE, EdgeKind.RIDGE, EdgeKind.RAKE, EdgeKind.HIP);
+
+  private final PanelSetup panel;
+  private final ArraySides sides;
+  private final WindCode code;
+  private final double topHeightM;
+  private final double heightM;
+  private final Optional<Double> written;
+  private final Map<Side, Double> factors = new HashMap<>();
+
+  private record Side(PanelSide side, double lengthM) {}
+
+  private ArraySetup(FieldSite asked, WindCode code, double heightM) {
+    this.code = code;
+    this.heightM = heightM;
+    this.topHeightM = TopHeight.of(asked.field()).orElseThrow().m();
+    this.written = asked.wind(Loads.WindReading::edgeFactor).map(Factor::value);
+    this.panel = panel(asked);
+    this.sides = new ArraySides(asked.plane(), topHeightM, asked.roof().shape());
+  }
+
+  /** The array of a field whose height above the roof is known. */
+  static ArraySetup of(FieldSite asked, WindCode code, double heightM) {
+    return new ArraySetup(asked, code, heightM);
+  }
+
+  PanelSetup panel() {
+    return panel;
+  }
+
+  /** Factor on the uplift of a module: the largest over the four sides of its array. */
+  double edgeFactor(PlacedModule module) {
+    return written.orElseGet(
+        () ->
+            sides.of(module).stream()
+                .mapToDouble(side -> factor(side, Math.max(module.alongM(), module.upM())))
+                .max()
+                .orElse(1));
+  }
+
+  private double factor(PanelSide side, double lengthM) {
+    return factors.computeIfAbsent(
+        new Side(side, lengthM),
+        key ->
+            ExposedEdge.of(
+                    code,
+                    side,
+                    new ArraySize(topHeightM, lengthM, heightM),
+                    new Work(Measure.METRIC))
+                .factor());
+  }
+
+  private PanelSetup panel(FieldSite asked) {
+    FieldLayout field = asked.field();
+    return new PanelSetup(
+        Optional.of(topHeightM),
+        ArraySlope.of(field).map(Slope::rad),
+        optional(gapM(field)),
+        optional(
+            field.modules().stream()
+                .mapToDouble(module -> Math.max(module.alongM(), module.upM()))
+                .max()),
+        optional(edgeDistanceM(asked)));
+  }
+
+  private static OptionalDouble gapM(FieldLayout field) {
+    boolean columns = field.modules().stream().anyMatch(module -> module.column() > 1);
+    boolean rows = field.modules().stream().anyMatch(module -> module.row() > 1);
+    return DoubleStream.concat(
+            columns ? DoubleStream.of(field.columnGapM()) : DoubleStream.empty(),
+            rows ? DoubleStream.of(field.rowGapM()) : DoubleStream.empty())
+        .min();
+  }
+
+  /** Least distance of the field from those edges of the roof that the method names. */
+  private static OptionalDouble edgeDistanceM(FieldSite asked) {
+    return outermost(asked.field().modules())
+        .flatMap(module -> EdgeDistance.of(asked.plane(), module).stream())
+        .filter(distance -> KINDS.contains(distance.edge().kind()))
+        .mapToDouble(EdgeDistance::inPlaneM)
+        .min();
+  }
+
+  /** Modules with no neighbour in their column above or below, or at either end of their row. */
+  private static Stream<PlacedModule> outermost(List<PlacedModule> modules) {
+    Set<Long> taken = new java.util.HashSet<>();
+    modules.forEach(module -> taken.add(cell(module.column(), module.row())));
+    return modules.stream()
+        .filter(
+            module ->
+                !(taken.contains(cell(module.column() - 1, module.row()))
+                    && taken.contains(cell(module.column() + 1, module.row()))
+                    && taken.contains(cell(module.column(), module.row() - 1))
+                    && taken.contains(cell(module.column(), module.row() + 1))));
+  }
+
+  private static long cell(int column, int row) {
+    return ((long) column << Integer.SIZE) + row;
+  }
+
+  private static Optional<Double> optional(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+}

@@ -1,0 +1,145 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.AsceEdition;
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.ZoneWidth.Roof;
+import clampwise.calc.trail.Work;
+import clampwise.calc.wind.Enclosure;
+import clampwise.calc.wind.Exposure;
+import clampwise.calc.wind.PanelPressure;
+import clampwise.calc.wind.PanelPressure.Panel;
+import clampwise.calc.wind.Patch;
+import clampwise.calc.wind.Pressures;
+import clampwise.calc.wind.VelocityPressure;
+import clampwise.calc.wind.WindBuilding;
+import clampwise.calc.wind.WindChoices.Equalisation;
+import clampwise.calc.wind.WindChoices.ExposedReading;
+import clampwise.calc.wind.WindChoices.ExposureMethod;
+import clampwise.calc.wind.WindCode;
+import clampwise.calc.wind.WindSite;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.facts.layout.ZoneArea;
+import clampwise.facts.layout.ZoneLookup;
+import clampwise.facts.roof.TopHeight;
+import clampwise.job.Building;
+import clampwise.job.Loads;
+import clampwise.job.Quantity.Factor;
+import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Speed;
+import clampwise.job.Site;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Wind on a field after ASCE 7-16 and 7-22: panels parallel to the roof where all conditions of the
+ * method hold, else components and cladding on the whole module. A module's own area is its
+ * effective wind area; one astride two zones takes the more severe.
+ */
+final class AsceWind implements FieldWind {
+
+  private static final double USUAL_END = 0.425;
+
+  private final WindCode code;
+  private final WindSite site;
+  private final WindBuilding building;
+  private final ArraySetup setup;
+  private final ZoneLookup zones;
+
+  private AsceWind(FieldSite asked, WindCode code, WindSite site, Roof roof) {
+    this.code = code;
+    this.site = site;
+    this.building = building(asked, roof);
+    this.setup = ArraySetup.of(asked, code, roof.heightM());
+    this.zones = new ZoneLookup(asked.plane().zones());
+  }
+
+  /** Wind on a field, or what is missing. */
+  static Outcome<FieldWind> of(FieldSite asked, AsceEdition edition) {
+    Outcome<Roof> roof = asked.roof().described();
+    return missing(asked)
+        .<Outcome<FieldWind>>map(NotApplicable::new)
+        .orElseGet(
+            () ->
+                roof.then(
+                    known ->
+                        new Result<>(
+                            new AsceWind(asked, code(asked, edition), site(asked), known))));
+  }
+
+  private static Optional<String> missing(FieldSite asked) {
+    if (asked.site(Site::windSpeed).isEmpty()) {
+      return Optional.of("the wind speed of the site is not given");
+    }
+    if (asked.site(Site::exposure).isEmpty()) {
+      return Optional.of("the exposure category of the site is not given");
+    }
+    if (TopHeight.of(asked.field()).isEmpty()) {
+      return Optional.of(TopHeight.unknown(asked.field()));
+    }
+    return asked.plane().outline().isEmpty()
+        ? Optional.of(asked.plane().reading().outlineUnknown())
+        : asked.plane().zonesUnknown();
+  }
+
+  private static WindSite site(FieldSite asked) {
+    return new WindSite(
+        asked.site(Site::windSpeed).map(Speed::mPerS).orElseThrow(),
+        Exposure.valueOf(asked.site(Site::exposure).orElseThrow().value().name()),
+        asked.site(Site::topographicFactor).map(Factor::value).orElse(1.0),
+        Optional.empty(),
+        asked.site(Site::elevation).map(Length::m));
+  }
+
+  private static WindCode code(FieldSite asked, AsceEdition edition) {
+    WindCode code = asked.layout().catalogue().codes().wind(edition, asked.limits());
+    var choices = code.choices();
+    Optional<ExposureMethod> method =
+        asked
+            .wind(Loads.WindReading::exposureCoefficient)
+            .map(chosen -> ExposureMethod.valueOf(chosen.value().name()));
+    Optional<ExposedReading> reading =
+        asked
+            .wind(Loads.WindReading::exposedEdge)
+            .map(chosen -> ExposedReading.valueOf(chosen.value().name()));
+    choices = method.isPresent() ? choices.with(method.get()) : choices;
+    choices = reading.isPresent() ? choices.with(reading.get()) : choices;
+    boolean late =
+        asked
+            .wind(Loads.WindReading::equalisationEnd)
+            .filter(end -> end.value() > USUAL_END)
+            .isPresent();
+    return code.with(late ? choices.with(Equalisation.TO_0_45) : choices);
+  }
+
+  private static WindBuilding building(FieldSite asked, Roof roof) {
+    Optional<Building> written = asked.job().building();
+    Enclosure enclosure =
+        written
+            .flatMap(Building::enclosure)
+            .map(given -> Enclosure.valueOf(given.value().name()))
+            .orElse(Enclosure.ENCLOSED);
+    double parapetM = written.flatMap(Building::parapet).map(Length::m).orElse(0.0);
+    return new WindBuilding(roof, enclosure, parapetM);
+  }
+
+  @Override
+  public Place place(PlacedModule module) {
+    List<ZoneArea> touched = zones.of(module);
+    String zone = touched.isEmpty() ? "" : touched.get(0).name();
+    return new Place(zone, module.alongM() * module.upM(), setup.edgeFactor(module));
+  }
+
+  @Override
+  public Outcome<Pressures> on(Place place, Work work) {
+    if (place.zone().isEmpty()) {
+      return new NotApplicable<>("it lies in no wind zone of its plane");
+    }
+    Patch patch = new Patch(place.zone(), place.areaM2());
+    Panel panel = new Panel(patch, place.edgeFactor(), setup.panel());
+    return VelocityPressure.of(code, site, building.roof().heightM(), work)
+        .then(velocity -> PanelPressure.of(code, building, velocity, panel, work))
+        .then(load -> new Result<>(load.pressures()));
+  }
+}

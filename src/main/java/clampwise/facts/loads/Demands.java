@@ -1,0 +1,76 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.statics.Demand;
+import clampwise.calc.statics.LimitState;
+import clampwise.calc.statics.Utilisation;
+import clampwise.facts.layout.Attachment;
+import clampwise.facts.loads.Shares.Share;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
+
+/** Forces of the attachments of a field in every combination, and what they use. */
+final class Demands {
+
+  private final FieldLoads loads;
+  private final Shares shares;
+
+  Demands(FieldLoads loads, Shares shares) {
+    this.loads = loads;
+    this.shares = shares;
+  }
+
+  /**
+   * What one combination brings to an attachment.
+   *
+   * @param combination number of the combination
+   * @param normalN force across the roof, positive away from it [N]
+   * @param alongN force down the slope [N]
+   */
+  record Force(int combination, double normalN, double alongN) {}
+
+  /** A force with the share of strength that it uses. */
+  record Used(Force force, Utilisation utilisation) {}
+
+  /**
+   * The uplift, or pressure, that uses most of an attachment's strength; nothing if there is none.
+   */
+  <S extends LimitState> Optional<Used> worst(
+      Attachment attachment, Strengths<S> strengths, boolean up) {
+    DoublePredicate counts = up ? normalN -> normalN > 0 : normalN -> normalN <= 0;
+    List<Share> own = shares.of(attachment);
+    Used worst = null;
+    for (int k = 0; k < loads.standard().combinations().size(); k++) {
+      Force force = force(own, k, up);
+      if (counts.test(force.normalN)
+          && Utilisation.of(
+                  new Demand<S>(force.normalN, force.alongN),
+                  strengths.resistance(),
+                  strengths.interaction())
+              instanceof Result<Utilisation> used
+          && (worst == null || used.value().together() > worst.utilisation.together())) {
+        worst = new Used(force, used.value());
+      }
+    }
+    return Optional.ofNullable(worst);
+  }
+
+  private Force force(List<Share> own, int k, boolean up) {
+    double normalN = -sum(own, up ? ModuleLoad::upPa : ModuleLoad::downPa, k);
+    double alongN = 0;
+    for (Share share : own) {
+      alongN += share.tributaryM2() * loads.of(share.module()).alongPa()[k];
+    }
+    return new Force(k, normalN, alongN);
+  }
+
+  private double sum(List<Share> own, Function<ModuleLoad, double[]> of, int k) {
+    double sumN = 0;
+    for (Share share : own) {
+      sumN += share.areaM2() * of.apply(loads.of(share.module()))[k];
+    }
+    return sumN;
+  }
+}

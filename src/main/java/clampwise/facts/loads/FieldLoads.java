@@ -1,0 +1,126 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.combination.Actions;
+import clampwise.calc.combination.Effect;
+import clampwise.calc.combination.SlopeComponents;
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Work;
+import clampwise.calc.wind.Pressures;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.job.Loads;
+import clampwise.job.ModuleType;
+import clampwise.job.Quantity.Pressure;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Loads of the modules of one field. Modules in one place under one snow share theirs. */
+final class FieldLoads {
+
+  /** Standard gravity, exact by definition [m/s²]. */
+  private static final double GRAVITY = 9.80665;
+
+  private static final Place NOWHERE = new Place("", 0, 1);
+
+  private final FieldSite site;
+  private final Standard standard;
+  private final Map<Key, ModuleLoad> known = new HashMap<>();
+  private final Map<String, ModuleLoad> modules = new HashMap<>();
+  private final Map<Place, Outcome<Pressures>> winds = new HashMap<>();
+  private final Optional<String> windUnknown;
+
+  private record Key(Place place, double snowPa, ModuleType type) {}
+
+  private FieldLoads(FieldSite site, Standard standard) {
+    this.site = site;
+    this.standard = standard;
+    this.windUnknown =
+        site.field().modules().stream()
+            .reduce(
+                reason(standard.wind()),
+                (reason, module) -> reason.or(() -> reason(wind(place(module)))),
+                (a, b) -> a.or(() -> b));
+    site.field().modules().forEach(module -> modules.put(module.name(), load(module)));
+  }
+
+  /** Loads of a field, or why not even the dead load is known. */
+  static Outcome<FieldLoads> of(FieldSite site) {
+    if (site.slopeRad().isEmpty()) {
+      return new NotApplicable<>("the slope of the plane is not given");
+    }
+    Optional<String> massless =
+        site.field().modules().stream()
+            .filter(module -> module.type().mass().isEmpty())
+            .map(module -> "the mass of module " + module.typeName() + " is not given")
+            .findFirst();
+    if (massless.isPresent() && site.loads(Loads::dead).isEmpty()) {
+      return new NotApplicable<>(massless.get());
+    }
+    return Standard.of(site).then(standard -> new Result<>(new FieldLoads(site, standard)));
+  }
+
+  FieldSite site() {
+    return site;
+  }
+
+  Standard standard() {
+    return standard;
+  }
+
+  ModuleLoad of(PlacedModule module) {
+    return modules.get(module.name());
+  }
+
+  /** Why the wind on the field is not known, if so; the loads then have none. */
+  Optional<String> windUnknown() {
+    return windUnknown;
+  }
+
+  /** Why the snow on the field is not known, if so; the loads then have none. */
+  Optional<String> snowUnknown() {
+    return reason(standard.snow());
+  }
+
+  private Place place(PlacedModule module) {
+    return standard.wind().result().map(wind -> wind.place(module)).orElse(NOWHERE);
+  }
+
+  private Outcome<Pressures> wind(Place place) {
+    return winds.computeIfAbsent(
+        place, key -> standard.wind().then(wind -> wind.on(key, new Work(Measure.METRIC))));
+  }
+
+  private ModuleLoad load(PlacedModule module) {
+    Place place = place(module);
+    double snowPa = standard.snow().result().map(snow -> snow.planPa(module)).orElse(0.0);
+    return known.computeIfAbsent(
+        new Key(place, snowPa, module.type()),
+        key -> ModuleLoad.of(place, actions(module, place, snowPa), standard.combinations()));
+  }
+
+  private Actions actions(PlacedModule module, Place place, double snowPa) {
+    double slopeRad = site.slopeRad().orElseThrow();
+    Effect snow = SlopeComponents.onPlan(snowPa, slopeRad);
+    Actions still = Actions.of(SlopeComponents.onSlope(deadPa(module), slopeRad)).withSnow(snow);
+    Optional<Pressures> wind = windUnknown.isPresent() ? Optional.empty() : wind(place).result();
+    return wind.map(p -> still.withWind(p.towardPa(), p.awayPa())).orElse(still);
+  }
+
+  /** Dead load by area of module: as given for the array, else the module's own weight [Pa]. */
+  double deadPa(PlacedModule module) {
+    return site.loads(Loads::dead)
+        .map(Pressure::pa)
+        .orElseGet(
+            () ->
+                module.type().mass().orElseThrow().kg()
+                    * GRAVITY
+                    / (module.alongM() * module.upM()));
+  }
+
+  private static Optional<String> reason(Outcome<?> outcome) {
+    return outcome instanceof NotApplicable<?> none ? Optional.of(none.reason()) : Optional.empty();
+  }
+}

@@ -1,0 +1,71 @@
+package clampwise.facts.loads;
+
+import clampwise.catalogue.Limits;
+import clampwise.facts.Subjects;
+import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlaneLayout;
+import clampwise.facts.layout.WindRoof;
+import clampwise.finding.Subject;
+import clampwise.job.Job;
+import clampwise.job.Loads;
+import clampwise.job.Quantity.Slope;
+import clampwise.job.Site;
+import clampwise.job.Site.LoadCode;
+import clampwise.units.Unit;
+import clampwise.units.Units;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A field with all that its loads depend on. */
+record FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits limits) {
+
+  Subject subject() {
+    return Subjects.field(field.name());
+  }
+
+  Job job() {
+    return layout.job();
+  }
+
+  Optional<LoadCode> code() {
+    return roof().code();
+  }
+
+  /** The roof of the plane, as the wind standard asks for it. */
+  WindRoof roof() {
+    return new WindRoof(job(), plane.plane());
+  }
+
+  <T> Optional<T> site(Function<Site, Optional<T>> of) {
+    return job().site().flatMap(of);
+  }
+
+  <T> Optional<T> loads(Function<Loads, Optional<T>> of) {
+    return job().loads().flatMap(of);
+  }
+
+  <T> Optional<T> snow(Function<Loads.Snow, Optional<T>> of) {
+    return loads(Loads::snow).flatMap(of);
+  }
+
+  <T> Optional<T> wind(Function<Loads.WindReading, Optional<T>> of) {
+    return loads(Loads::wind).flatMap(of);
+  }
+
+  <T> Optional<T> annex(Function<Loads.Annex, Optional<T>> of) {
+    return loads(Loads::annex).flatMap(of);
+  }
+
+  /** The unit in which the designer thinks of pressures. */
+  Unit pressureUnit() {
+    Optional<Unit> written = site(Site::groundSnow).map(snow -> snow.unit());
+    boolean imperial = site(Site::windSpeed).filter(v -> v.unit().equals(Units.MPH)).isPresent();
+    return written.orElse(imperial ? Units.PSF : Units.PASCAL);
+  }
+
+  /** Slope of the plane [rad]; level where the roof is flat and no slope is written. */
+  Optional<Double> slopeRad() {
+    return plane.plane().slope().map(Slope::rad).or(() -> roof().slopeRad());
+  }
+}

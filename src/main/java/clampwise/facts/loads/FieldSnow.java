@@ -1,0 +1,14 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.trail.Work;
+import clampwise.facts.layout.PlacedModule;
+
+/** Snow on the modules of one field, by the standard of its site. */
+interface FieldSnow {
+
+  /** The largest load on a module, on the horizontal projection [Pa]. */
+  double planPa(PlacedModule module);
+
+  /** The same with all lines from the ground snow on. */
+  double show(PlacedModule module, Work work);
+}

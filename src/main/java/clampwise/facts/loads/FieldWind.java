@@ -1,0 +1,16 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.trail.Work;
+import clampwise.calc.wind.Pressures;
+import clampwise.facts.layout.PlacedModule;
+
+/** Wind on the modules of one field, by the standard of its site. */
+interface FieldWind {
+
+  /** Where a module lies in the wind. */
+  Place place(PlacedModule module);
+
+  /** Pressures of a place, at the level of the standard, with all lines from the wind speed on. */
+  Outcome<Pressures> on(Place place, Work work);
+}

@@ -1,0 +1,30 @@
+package clampwise.facts.loads;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+
+/**
+ * The limit state of the loads beside that of the strength they are held against.
+ *
+ * @param part seam clamp or rib bracket
+ * @param test which test of it holds here
+ * @param loads what the loads are: service or factored
+ * @param strength what the stated strength is
+ * @param fitting what the strength would have to be
+ * @param mixed whether the two belong to different limit states
+ */
+public record LimitStates(
+    Subject subject,
+    Subject cause,
+    Span at,
+    Unit shown,
+    String field,
+    String part,
+    String test,
+    String loads,
+    String strength,
+    String fitting,
+    boolean mixed)
+    implements Fact {}

@@ -1,0 +1,190 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.Snap;
+import clampwise.calc.combination.Combination;
+import clampwise.calc.combination.Combined;
+import clampwise.catalogue.Limit;
+import clampwise.facts.Answers;
+import clampwise.facts.Subjects;
+import clampwise.facts.layout.ClampZones;
+import clampwise.facts.layout.Grip;
+import clampwise.facts.layout.ModuleEdge;
+import clampwise.facts.layout.PlacedModule;
+import clampwise.finding.Subject;
+import clampwise.job.Choice;
+import clampwise.job.ModuleType;
+import clampwise.job.ModuleType.ClampZone;
+import clampwise.job.ModuleType.LoadBasis;
+import clampwise.job.Quantity.Pressure;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Holds the net pressure on each module of a field against the design rating of the row of its
+ * clamp-zone table that holds all its clamps.
+ */
+final class ModuleUses {
+
+  private final FieldLoads loads;
+  private final FieldSite site;
+  private final Answers answers;
+  private final double testOverDesign;
+  private final Limit noteAbove;
+  private final Map<String, List<Grip>> grips = new HashMap<>();
+  private final Map<ModuleLoad, Extremes> extremes = new IdentityHashMap<>();
+
+  private record Extremes(Combined up, Combined down) {}
+
+  /** A pressure held against a rating. */
+  private record Case(String direction, String combination, double demandPa, Pressure rated) {}
+
+  private ModuleUses(FieldLoads loads, Answers answers) {
+    this.loads = loads;
+    this.site = loads.site();
+    this.answers = answers;
+    this.testOverDesign = site.limits().get("test-over-design-load").si();
+    this.noteAbove = site.limits().get("utilisation-note");
+  }
+
+  static void ask(FieldLoads loads, Answers answers) {
+    ModuleUses uses = new ModuleUses(loads, answers);
+    uses.missingActions();
+    if (loads.windUnknown().isEmpty()) {
+      uses.collect();
+      uses.site.field().modules().forEach(uses::ask);
+    }
+  }
+
+  private void missingActions() {
+    loads.windUnknown().ifPresent(reason -> missing(site.subject().part("up"), reason));
+    loads
+        .windUnknown()
+        .or(loads::snowUnknown)
+        .ifPresent(reason -> missing(site.subject().part("down"), reason));
+  }
+
+  private void collect() {
+    for (ModuleEdge edge : site.field().edges()) {
+      List<Grip> own = grips.computeIfAbsent(edge.module().name(), name -> new ArrayList<>(4));
+      edge.attachments().stream()
+          .flatMap(attachment -> attachment.grips().stream())
+          .filter(grip -> grip.module() == edge.module() && grip.edge() == edge.edge())
+          .forEach(own::add);
+    }
+  }
+
+  private void ask(PlacedModule module) {
+    ModuleType type = module.type();
+    List<Grip> own = grips.getOrDefault(module.name(), List.of());
+    if (type.loadsAre().isEmpty() || type.clampZones().isEmpty()) {
+      String what =
+          type.clampZones().isEmpty()
+              ? "has no clamp-zone table"
+              : "does not say whether its loads are design or test loads";
+      missing(
+          site.subject().part("module type " + module.typeName()),
+          "module " + module.typeName() + " " + what);
+    } else if (own.isEmpty()) {
+      missing(Subjects.module(module), module.name() + " is held by no clamp");
+    } else {
+      answer(module, rows(module, own));
+    }
+  }
+
+  private static List<ClampZone> rows(PlacedModule module, List<Grip> grips) {
+    return ClampZones.of(module.type(), module.clampedSide()).rows().stream()
+        .filter(
+            row ->
+                grips.stream().allMatch(grip -> ClampZones.holds(row, Snap.m(grip.fromCornerM()))))
+        .toList();
+  }
+
+  private void answer(PlacedModule module, List<ClampZone> rows) {
+    if (rows.isEmpty()) {
+      missing(Subjects.module(module), "no row of its clamp-zone table holds all its clamps");
+      return;
+    }
+    Extremes worst = extremes.computeIfAbsent(loads.of(module), this::extremes);
+    Optional<Case> up =
+        rated(rows, ClampZone::up)
+            .map(p -> new Case("up", worst.up.name(), Math.max(0, -worst.up.normalUp()), p));
+    Optional<Case> down =
+        loads.snowUnknown().isPresent()
+            ? Optional.empty()
+            : rated(rows, ClampZone::down)
+                .map(
+                    p ->
+                        new Case(
+                            "down", worst.down.name(), Math.max(0, worst.down.normalDown()), p));
+    if (up.isEmpty() && down.isEmpty()) {
+      missing(Subjects.module(module), module.typeName() + " has no rating for these clamps");
+    } else {
+      answers.add(fact(module, governing(up, down)));
+    }
+  }
+
+  private static Case governing(Optional<Case> up, Optional<Case> down) {
+    if (up.isEmpty() || down.isEmpty()) {
+      return up.or(() -> down).orElseThrow();
+    }
+    double upShare = up.get().demandPa / up.get().rated.pa();
+    return upShare >= down.get().demandPa / down.get().rated.pa() ? up.get() : down.get();
+  }
+
+  private Extremes extremes(ModuleLoad load) {
+    Combined up = null;
+    Combined down = null;
+    for (Combination each : loads.standard().service()) {
+      Combined effect = each.of(load.actions());
+      up = up == null || effect.normalUp() < up.normalUp() ? effect : up;
+      down = down == null || effect.normalDown() > down.normalDown() ? effect : down;
+    }
+    return new Extremes(
+        java.util.Objects.requireNonNull(up), java.util.Objects.requireNonNull(down));
+  }
+
+  private static Optional<Pressure> rated(
+      List<ClampZone> rows, Function<ClampZone, Optional<Pressure>> of) {
+    return rows.stream()
+        .flatMap(row -> of.apply(row).stream())
+        .reduce((a, b) -> b.pa() > a.pa() ? b : a);
+  }
+
+  private ModuleUse fact(PlacedModule module, Case asked) {
+    boolean test =
+        module.type().loadsAre().filter(are -> are.value() == LoadBasis.TEST).isPresent();
+    double ratedPa = asked.rated.pa() / (test ? testOverDesign : 1);
+    String zone = loads.of(module).place().zone();
+    return new ModuleUse(
+        Subjects.module(module),
+        site.subject().part("module").part("zone " + zone),
+        site.field().field().module().at(),
+        asked.rated.unit(),
+        site.field().name(),
+        module.name(),
+        module.typeName(),
+        Choice.word(module.clampedSide()),
+        zone,
+        asked.direction,
+        asked.combination,
+        rounded(asked.demandPa),
+        rounded(ratedPa),
+        rounded(ratedPa * noteAbove.si()),
+        test ? "its test load over " + testOverDesign : "as rated",
+        Optional.empty());
+  }
+
+  /** So that a pressure of exactly its rating is at its limit. */
+  private static double rounded(double pressurePa) {
+    return Math.rint(pressurePa * 1e6) / 1e6;
+  }
+
+  private void missing(Subject subject, String reason) {
+    answers.missing(ModuleUse.class, subject, reason, site.field().field().module().at());
+  }
+}

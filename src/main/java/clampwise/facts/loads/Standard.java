@@ -1,0 +1,75 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.AsceEdition;
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.combination.Combination;
+import clampwise.calc.combination.Combinations;
+import clampwise.calc.combination.Method;
+import clampwise.job.Loads;
+import clampwise.job.Site.LoadCode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The standards of a site as they are applied to a field.
+ *
+ * @param method whether factored loads meet design strengths or service loads allowables
+ * @param combinations combinations for attachments, each only once
+ * @param service combinations of service loads, which the rating of a module is held against
+ * @param wind wind on the field, or why it is not known
+ * @param snow snow on the field, or why it is not known
+ */
+record Standard(
+    Method method,
+    List<Combination> combinations,
+    List<Combination> service,
+    Outcome<FieldWind> wind,
+    Outcome<FieldSnow> snow) {
+
+  /** The standards of a field, or what is missing. */
+  static Outcome<Standard> of(FieldSite site) {
+    if (site.code().isEmpty()) {
+      return new NotApplicable<>("the edition of the load standard is not given");
+    }
+    LoadCode code = site.code().get();
+    return code == LoadCode.EN_1991
+        ? new NotApplicable<>("loads of EN 1991 are not part of this version")
+        : new Result<>(asce(site, AsceEdition.valueOf(code.name())));
+  }
+
+  private static Standard asce(FieldSite site, AsceEdition edition) {
+    Method method =
+        site.loads(Loads::method).map(m -> Method.valueOf(m.value().name())).orElse(Method.ASD);
+    return new Standard(
+        method,
+        combinations(site, edition, method),
+        combinations(site, edition, Method.ASD),
+        AsceWind.of(site, edition),
+        AsceSnow.of(site, edition));
+  }
+
+  private static List<Combination> combinations(
+      FieldSite site, AsceEdition edition, Method method) {
+    return distinct(
+        Combinations.of(site.layout().catalogue().codes().combinations(edition), method).all());
+  }
+
+  /** Those that differ in dead load, snow and wind: nothing else acts on an array. */
+  private static List<Combination> distinct(List<Combination> all) {
+    Set<List<Double>> seen = new HashSet<>();
+    List<Combination> kept = new ArrayList<>();
+    for (Combination each : all) {
+      Combination.Factors factors = each.factors();
+      if (factors.roofLive() == 0
+          && factors.rain() == 0
+          && seen.add(List.of(factors.dead(), factors.snow(), factors.wind()))) {
+        kept.add(each);
+      }
+    }
+    return kept;
+  }
+}
