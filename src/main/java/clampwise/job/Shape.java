@@ -4,6 +4,8 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,10 +16,9 @@ import java.util.Optional;
  * The keys of a record of the job file.
  *
  * @param type the record
- * @param slots its keys, in order
- * @param byKey the same by key
+ * @param byKey its keys, in order
  */
-public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
+public record Shape(Class<?> type, Map<String, Slot> byKey) {
 
   /** Whether a key must be written, and what stands for it if it is not. */
   public enum Presence {
@@ -33,13 +34,16 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
    * @param index place among the components
    * @param key as written in the file
    * @param value type of the value; without the {@code Optional} round it
-   * @param component where it comes from
    */
-  public record Slot(
-      int index, String key, Presence presence, Type value, RecordComponent component) {}
+  public record Slot(int index, String key, Presence presence, Type value) {}
 
   /** The keys of a record type. */
   public static Shape of(Class<?> type) {
+    Shape known = Shapes.KNOWN.get(type);
+    return known == null ? read(type) : known;
+  }
+
+  static Shape read(Class<?> type) {
     Map<String, Slot> byKey = new LinkedHashMap<>();
     RecordComponent[] components = type.getRecordComponents();
     for (int i = 0; i < components.length; i++) {
@@ -48,7 +52,12 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
         byKey.put(slot.key(), slot);
       }
     }
-    return new Shape(type, List.copyOf(byKey.values()), byKey);
+    return new Shape(type, Collections.unmodifiableMap(byKey));
+  }
+
+  /** Its keys, in order. */
+  public Collection<Slot> slots() {
+    return byKey.values();
   }
 
   /** A component's name as a key: {@code frameHeight} is {@code frame-height}. */
@@ -88,7 +97,7 @@ public record Shape(Class<?> type, List<Slot> slots, Map<String, Slot> byKey) {
         presence == Presence.OPTIONAL && whole instanceof ParameterizedType optional
             ? optional.getActualTypeArguments()[0]
             : whole;
-    return new Slot(index, key(component.getName()), presence, value, component);
+    return new Slot(index, key(component.getName()), presence, TypeOf.plain(value));
   }
 
   private static Presence presence(Class<?> type) {

@@ -74,8 +74,10 @@ public final class PlainJar {
             classes.put(name.substring(0, name.length() - CLASS.length()), bytes);
           }
         });
+    classes.putAll(Comparisons.of(classes));
+    classes.putAll(PlainClasses.of(classes));
     Map<String, byte[]> result = new LinkedHashMap<>(entries);
-    PlainClasses.of(classes).forEach((name, bytes) -> result.put(name + CLASS, bytes));
+    classes.forEach((name, bytes) -> result.put(name + CLASS, bytes));
     return result;
   }
 

@@ -3,7 +3,6 @@ package clampwise.rulebook;
 import clampwise.facts.Fact;
 import java.util.List;
 import org.drools.model.functions.Predicate1;
-import org.drools.modelcompiler.util.EvaluationUtil;
 
 /**
  * A rule whose left side looks at one fact at a time, which needs no network of facts.
@@ -14,11 +13,6 @@ import org.drools.modelcompiler.util.EvaluationUtil;
  */
 public record OneFactRule(
     String rule, Class<?> type, List<? extends Predicate1<? super Fact>> conditions) {
-
-  /** Loads what compiled comparisons need, which sets up a date format, ahead of the first. */
-  static void prepare() {
-    EvaluationUtil.greaterThanNumbers(1, 0);
-  }
 
   /** Whether a fact of its type is what the rule looks for. */
   boolean finds(Fact fact) {

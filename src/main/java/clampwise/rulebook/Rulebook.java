@@ -35,7 +35,6 @@ public final class Rulebook {
   public static Rulebook prepared() {
     Rulebook rulebook = builtIn();
     rulebook.engine.ifPresent(Engine::prepare);
-    OneFactRule.prepare();
     return rulebook;
   }
 

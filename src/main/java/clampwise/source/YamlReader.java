@@ -35,6 +35,11 @@ public final class YamlReader {
     }
   }
 
+  /** Loads the patterns of the parser ahead of the first text; may be done on another core. */
+  public static void prepare() {
+    new Parse(SETTINGS);
+  }
+
   /** The value of a text; empty, after a problem, if it cannot be read to its end. */
   public static Optional<Node> read(String file, String text, Problems problems) {
     return readPart(file, text, problems).whole();

@@ -99,11 +99,12 @@ final class JobSchema {
     if (slot.presence() != Shape.Presence.REQUIRED) {
       node.putArray("anyOf").add(value).add(JSON.objectNode().put("type", "null"));
     }
-    return node.put("description", doc(slot));
+    return node.put("description", doc(type, slot));
   }
 
-  static String doc(Shape.Slot slot) {
-    return Objects.requireNonNull(slot.component().getAnnotation(Doc.class), slot.key()).value();
+  static String doc(Class<?> type, Shape.Slot slot) {
+    Doc doc = type.getRecordComponents()[slot.index()].getAnnotation(Doc.class);
+    return Objects.requireNonNull(doc, slot.key()).value();
   }
 
   private static ObjectNode unitWord(String key) {

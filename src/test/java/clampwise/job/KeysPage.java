@@ -44,7 +44,7 @@ final class KeysPage {
         .append(title(type))
         .append("\n\n| key | value | meaning |\n|---|---|---|\n");
     for (Shape.Slot slot : Shape.of(type).slots()) {
-      row(slot.key(), value(slot.value()), slot.presence(), JobSchema.doc(slot));
+      row(slot.key(), value(slot.value()), slot.presence(), JobSchema.doc(type, slot));
     }
     if (type == Field.class) {
       row(
