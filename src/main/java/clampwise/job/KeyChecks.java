@@ -24,6 +24,7 @@ final class KeyChecks {
     eachValue(root, "planes", this::plane);
     eachValue(root, "fields", field -> field.mapping("attach").ifPresent(this::schedule));
     eachValue(root, "fields", field -> ZoneWords.check(field, problems));
+    root.mapping("claims").ifPresent(claims -> ZoneWords.claims(claims, problems));
   }
 
   private void jumper(Node.Mapping jumper) {

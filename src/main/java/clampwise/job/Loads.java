@@ -33,8 +33,20 @@ public record Loads(
           Optional<Choice<Loads.ExposureMethod>> exposureCoefficient,
       @Doc("What makes a panel exposed.") Optional<Choice<Loads.ExposedReading>> exposedEdge,
       @Doc("End of the equalisation line: 0.40 or 0.45.") Optional<Factor> equalisationEnd,
-      @Doc("Uplift factor of every module, instead of one found from the array's edges.")
-          Optional<Factor> edgeFactor) {}
+      @Doc("Uplift factor of every module, 1 or 1.5, instead of one found from the array's edges.")
+          Optional<Factor> edgeFactor,
+      @Doc("End of the lines of zones 2 and 3 in figure 30.3-2F of ASCE 7-22.")
+          Optional<Choice<Loads.HipCurve>> hipCurve,
+      @Doc("Whether exposure B has the coefficient 0.70 at least below 30 ft.")
+          Optional<Flag> exposureFloor,
+      @Doc("Whether walls are reduced where a parapet lends their coefficient to a low roof.")
+          Optional<Flag> wallReduction) {}
+
+  /** Ends of a line of figure 30.3-2F. */
+  public enum HipCurve {
+    TO_100_SQ_FT,
+    TO_200_SQ_FT
+  }
 
   /** Way to the exposure coefficient. */
   public enum ExposureMethod {

@@ -24,7 +24,7 @@ final class Quantities {
   static <Q extends Quantity> ValueDeserializer<Q> of(QuantityKind<Q> kind) {
     return ValueDeserializer.ofScalar(
         kind.words(),
-        (scalar, key, reading) -> read(kind, scalar, Ranges.isPositive(key), reading));
+        (scalar, key, reading) -> read(kind, scalar, key, reading));
   }
 
   static ValueDeserializer<Quantity.Thickness> thickness() {
@@ -59,6 +59,17 @@ final class Quantities {
             two(node, SIZE, reading, Pair::ofSize)
                 .flatMap(pair -> size(pair, node.at(), reading))
                 .orElse(null));
+  }
+
+  private static <Q extends Quantity> @Nullable Q read(
+      QuantityKind<Q> kind, Node.Scalar scalar, String key, Reading reading) {
+    Q value = read(kind, scalar, Ranges.isPositive(key), reading);
+    Optional<Bounds> bounds = Bounds.of(key, kind.type());
+    if (value != null && bounds.filter(own -> !own.hold(value.si())).isPresent()) {
+      reading.problem(scalar.at(), Reading.quoted(scalar.text()), bounds.get().words());
+      return null;
+    }
+    return value;
   }
 
   private static <Q extends Quantity> @Nullable Q read(

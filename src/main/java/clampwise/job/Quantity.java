@@ -71,6 +71,13 @@ public sealed interface Quantity extends Written {
     }
   }
 
+  /** An area [m²]. */
+  record Area(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double m2() {
+      return si;
+    }
+  }
+
   /** A speed [m/s]. */
   record Speed(double si, Unit unit, clampwise.source.Span at) implements Quantity {
     public double mPerS() {

@@ -95,6 +95,14 @@ public record QuantityKind<Q extends Quantity>(
               "a pressure from 0 to 1 MPa",
               Quantity.Pressure::new),
           new QuantityKind<>(
+              Quantity.Area.class,
+              Dimension.AREA,
+              0,
+              1e6,
+              "an area with its unit, such as 20 ft² or 1.9 m²",
+              "an area from 0 to 1 km²",
+              Quantity.Area::new),
+          new QuantityKind<>(
               Quantity.Speed.class,
               Dimension.SPEED,
               0,

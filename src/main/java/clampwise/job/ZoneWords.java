@@ -6,7 +6,7 @@ import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.List;
 
-/** Reports keys that name no wind zone, where a field says something for each zone. */
+/** Reports keys that name no wind zone, where a job says something for each zone. */
 final class ZoneWords {
 
   private static final List<String> WORDS = List.of("field", "edge", "corner");
@@ -22,6 +22,11 @@ final class ZoneWords {
         .mapping("attach")
         .flatMap(attach -> attach.mapping("zones"))
         .ifPresent(zones -> keys(zones, problems));
+  }
+
+  static void claims(Node.Mapping claims, Problems problems) {
+    claims.mapping("pressures").ifPresent(zones -> keys(zones, problems));
+    claims.mapping("attachments-by-zone").ifPresent(zones -> keys(zones, problems));
   }
 
   private static void keys(Node.Mapping zones, Problems problems) {

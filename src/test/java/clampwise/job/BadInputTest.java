@@ -73,6 +73,29 @@ class BadInputTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "site: {topographic-factor: 0.9}|13:28 \"0.9\"; a number from 1 to 4",
+        "site: {elevation: 9000 m}|13:19 \"9000 m\"; a height from 0 to 6000 m",
+        "site: {elevation: -5 ft}|13:19 \"-5 ft\"; a length from 0 to 10000 m",
+        "site: {wind-speed: 0 mph}|13:20 \"0 mph\"; a speed from 1 to 200 m/s",
+        "site: {ground-snow: 80 kPa}|13:21 \"80 kPa\"; a pressure from 0 to 50 kPa",
+        "loads: {wind: {edge-factor: 1.2}}|13:29 \"1.2\"; 1 or 1.5",
+        "loads: {wind: {equalisation-end: 0.5}}|13:34 \"0.5\"; 0.40 or 0.45",
+        "loads: {wind: {hip-curve: to-150-sq-ft}}|13:27 \"to-150-sq-ft\"; one of to-100-sq-ft, to-200-sq-ft; nearest to-100-sq-ft",
+        "loads: {snow: {thermal-factor: 12}}|13:32 \"12\"; a number from 0.5 to 1.5",
+        "loads: {snow: {winter-wind: 55}}|13:29 \"55\"; a number from 0 to 1",
+        "claims: {slope-factor: 79}|13:24 \"79\"; a number from 0 to 1",
+        "claims: {tributary: {inner-line: 15}}|13:34 \"15\" without a unit; an area such as 20 ft² or 1.9 m²",
+        "claims: {pressures: {edgy: {up: 24 psf}}}|13:22 no wind zone named \"edgy\"; field, edge, corner or a zone of the figure such as 2e; nearest edge",
+        "claims: {attachments-by-zone: {corners: 12}}|13:32 no wind zone named \"corners\"; field, edge, corner or a zone of the figure such as 2e; nearest corner"
+      })
+  void aWrongValueOfSiteLoadsOrClaimsIsReportedWhereItStands(String line, String said) {
+    assertThat(ReadJob.of(ReadJob.SMALL + line).said()).containsExactly(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "{from: A.R1C1}|14:20 from without to; the key to",
         "{to: A.R1C1, part: J}|14:18 to without from; the key from",
         "{part: J}|14:13 a jumper without ends; from and to, or field",

@@ -37,6 +37,9 @@ class SchemaAgreesTest {
       List.of(
           "building: {length: 0 in}",
           "building: {length: 99999 m}",
+          "site: {topographic-factor: 0.5}",
+          "loads: {wind: {edge-factor: 1.2}}",
+          "claims: {pressures: {edgy: {up: 24 psf}}}",
           "planes: {p: {panel: r, slope: 95 deg}}",
           "planes: {p: {panel: r, size: 30 psf x 3 kg}}",
           "planes: {p: {panel: r, azimuth: 400 deg}}",
@@ -110,7 +113,9 @@ class SchemaAgreesTest {
         FIELD + ", attach: {lines: {all: [3], 2: []}}}}",
         "planes: {p: {panel: r, end-laps: []}}",
         "bonding: {jumpers: [], lugs: []}",
-        "claims: {modules: 0, zone-width: 6 ft}"
+        "claims: {modules: 0, zone-width: 6 ft}",
+        "claims: {pressures: {2e: {up: 24 psf}}, pressures-are: service, edge-factor: 1.5}",
+        "claims: {tributary: {inner-line: 15 ft2, edge-line: 0.7 m²}, equalisation-area: 21 sqft}"
       })
   void goodTextsAreAcceptedByBoth(String snippet) {
     assertThat(problems(snippet)).isEmpty();
