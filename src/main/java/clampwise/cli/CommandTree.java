@@ -64,6 +64,13 @@ final class CommandTree {
                 "auto",
                 "always",
                 "never"))
+        .addOption(
+            OptionSpec.builder("--calc-sheet")
+                .type(String.class)
+                .arity("1")
+                .paramLabel("FILE")
+                .description("Write all calculations to a file that ends in .md or .json.")
+                .build())
         .addPositional(
             words("JOB", "1..*", "Job files to review; - reads one from standard input."));
   }

@@ -1,6 +1,8 @@
 package clampwise.cli;
 
 import clampwise.cli.ReviewOptions.Colouring;
+import clampwise.report.CalcSheetJson;
+import clampwise.report.CalcSheetMarkdown;
 import clampwise.report.JsonReport;
 import clampwise.report.LineReport;
 import clampwise.report.Paint;
@@ -31,8 +33,19 @@ final class ReviewCommand {
     for (String job : options.jobs()) {
       worst = Math.max(worst, review(job, options, reviews));
     }
+    options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
     console.print(text(reviews, options));
     return worst;
+  }
+
+  private static void writeSheet(String file, List<Review> reviews) {
+    if (file.endsWith(".json")) {
+      StringWriter out = new StringWriter();
+      CalcSheetJson.write(reviews, out);
+      WholeFile.write(file, out.toString());
+    } else {
+      WholeFile.write(file, CalcSheetMarkdown.of(reviews));
+    }
   }
 
   @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others

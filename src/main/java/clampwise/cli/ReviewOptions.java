@@ -1,6 +1,7 @@
 package clampwise.cli;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a review was asked for.
@@ -9,9 +10,15 @@ import java.util.List;
  * @param format how the reviews are written
  * @param quiet only what reaches the threshold
  * @param threshold what makes the run fail
+ * @param calcSheet file that takes the calculations, if they are asked for
  */
 record ReviewOptions(
-    List<String> jobs, Format format, boolean quiet, Threshold threshold, Colouring colouring) {
+    List<String> jobs,
+    Format format,
+    boolean quiet,
+    Threshold threshold,
+    Colouring colouring,
+    Optional<String> calcSheet) {
 
   /** How the reviews are written. */
   enum Format {
@@ -29,6 +36,7 @@ record ReviewOptions(
 
   /** Files to review and nothing said about how. */
   static ReviewOptions of(List<String> jobs) {
-    return new ReviewOptions(jobs, Format.TEXT, false, Threshold.ERROR, Colouring.AUTO);
+    return new ReviewOptions(
+        jobs, Format.TEXT, false, Threshold.ERROR, Colouring.AUTO, Optional.empty());
   }
 }

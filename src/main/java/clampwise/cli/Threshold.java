@@ -31,6 +31,7 @@ enum Threshold {
         review.problems(),
         kept,
         review.notChecked(),
-        review.coverage());
+        review.coverage(),
+        review.sheet());
   }
 }

@@ -28,7 +28,21 @@ final class Usage {
         format(quiet),
         quiet,
         choice("--fail-on", Threshold.ERROR, Threshold.values()),
-        choice("--color", Colouring.AUTO, Colouring.values()));
+        choice("--color", Colouring.AUTO, Colouring.values()),
+        sheet());
+  }
+
+  /** Name of the calculation sheet; its ending decides its format. */
+  private Optional<String> sheet() {
+    OptionSpec given = parsed.matchedOption("--calc-sheet");
+    if (given == null) {
+      return Optional.empty();
+    }
+    String file = given.stringValues().get(0);
+    if (!file.endsWith(".md") && !file.endsWith(".json")) {
+      throw new UsageException("--calc-sheet takes a file that ends in .md or .json, not " + file);
+    }
+    return Optional.of(file);
   }
 
   /** How a calculation was asked for. */

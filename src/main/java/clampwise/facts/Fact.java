@@ -1,5 +1,6 @@
 package clampwise.facts;
 
+import clampwise.calc.trail.Chain;
 import clampwise.catalogue.Limit;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
@@ -36,6 +37,11 @@ public interface Fact {
   /** The units of components that were written in one of their own. */
   default Map<String, Unit> units() {
     return Map.of();
+  }
+
+  /** How the measured value was got, where it was calculated. */
+  default Optional<Chain> chain() {
+    return Optional.empty();
   }
 
   /** The limit of code or practice that the fact is held against, if it is one. */

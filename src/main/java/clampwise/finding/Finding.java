@@ -1,5 +1,6 @@
 package clampwise.finding;
 
+import clampwise.calc.trail.Chain;
 import clampwise.source.Span;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param at the value that has to change
  * @param comparison the worst measured number and its limit, where the rule compares numbers
  * @param places every place at which it shows, worst first
+ * @param chain how the worst number was got, where it was calculated
  */
 public record Finding(
     String rule,
@@ -30,4 +32,34 @@ public record Finding(
     Subject cause,
     Span at,
     Optional<Comparison> comparison,
-    List<Place> places) {}
+    List<Place> places,
+    Optional<Chain> chain) {
+
+  /** A finding whose numbers were measured, not calculated. */
+  public Finding(
+      String rule,
+      Severity severity,
+      String title,
+      String message,
+      String reason,
+      String remedy,
+      List<Basis> basis,
+      Subject cause,
+      Span at,
+      Optional<Comparison> comparison,
+      List<Place> places) {
+    this(
+        rule,
+        severity,
+        title,
+        message,
+        reason,
+        remedy,
+        basis,
+        cause,
+        at,
+        comparison,
+        places,
+        Optional.empty());
+  }
+}

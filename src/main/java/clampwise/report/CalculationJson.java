@@ -1,8 +1,6 @@
 package clampwise.report;
 
-import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
-import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calculation.Calculation;
@@ -23,7 +21,6 @@ public final class CalculationJson {
   private final JsonGenerator json;
   private final JsonParts parts;
   private final Measure measure;
-  private final Citations citations = Citations.packed();
 
   private CalculationJson(JsonGenerator json, Measure measure) {
     this.json = json;
@@ -38,8 +35,9 @@ public final class CalculationJson {
       CalculationJson document = new CalculationJson(json, work.measure());
       json.writeStartObject();
       document.head(calculation, reading);
-      document.parts.list("lines", work.lines(), document::line);
-      document.parts.list("results", results, document::term);
+      JsonWork shown = new JsonWork(json);
+      shown.lines("lines", work.lines(), work.measure());
+      shown.terms("results", results, work.measure());
       json.writeArrayFieldStart("cautions");
       json.writeString(Cautions.NO_APPROVAL_BY_NUMBERS);
       json.writeEndArray();
@@ -63,32 +61,5 @@ public final class CalculationJson {
     json.writeStringField("name", text.input().name());
     json.writeStringField("text", text.text());
     json.writeBooleanField("written", text.written());
-  }
-
-  private void line(Line line) throws IOException {
-    term(line.result());
-    json.writeStringField("formula", line.formula());
-    parts.list("inputs", line.inputs(), this::term);
-    source(line.source());
-    json.writeStringField("note", line.note());
-  }
-
-  private void term(Term term) throws IOException {
-    json.writeStringField("symbol", term.symbol());
-    json.writeStringField("meaning", term.meaning());
-    json.writeNumberField("value", measure.value(term));
-    json.writeStringField("unit", measure.of(term.dimension()).symbol());
-    json.writeNumberField("si", term.si());
-  }
-
-  private void source(Source source) throws IOException {
-    json.writeObjectFieldStart("source");
-    json.writeStringField("key", source.document());
-    json.writeStringField("document", citations.document(source.document()));
-    json.writeStringField("edition", source.edition());
-    json.writeStringField("clause", source.clause());
-    json.writeStringField("obtained", source.obtained());
-    json.writeStringField("validity", source.validity());
-    json.writeEndObject();
   }
 }

@@ -1,5 +1,7 @@
 package clampwise.report;
 
+import clampwise.calc.trail.Line;
+import clampwise.calc.trail.Section;
 import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Finding;
@@ -32,6 +34,7 @@ final class FindingText {
     sheet.labelled(BODY, "why", finding.reason());
     sheet.labelled(BODY, "remedy", finding.remedy());
     writeBasis(finding.basis());
+    writeWork(finding);
     writePlaces(finding);
     sheet.labelled(BODY, "rule", finding.rule());
   }
@@ -55,6 +58,21 @@ final class FindingText {
     for (Basis one : basis) {
       sheet.labelled(BODY, label, citations.text(one));
       label = "";
+    }
+  }
+
+  /** The lines of a calculation that a reader looks for first. */
+  private void writeWork(Finding finding) {
+    if (finding.chain().isEmpty()) {
+      return;
+    }
+    String label = "work";
+    for (Section section : finding.chain().get().sections()) {
+      if (section.decides()) {
+        Line last = section.lines().get(section.lines().size() - 1);
+        sheet.labelled(BODY, label, WorkText.equation(last, section.measure()));
+        label = "";
+      }
     }
   }
 

@@ -18,6 +18,18 @@ public final class Harmless {
     return text;
   }
 
+  /** The same for Markdown: what would be markup there is escaped. */
+  public static String markdown(String text) {
+    StringBuilder out = new StringBuilder();
+    for (char c : of(text).toCharArray()) {
+      if ("\\`*_[]<>#|~&".indexOf(c) >= 0) {
+        out.append('\\');
+      }
+      out.append(c);
+    }
+    return out.toString();
+  }
+
   /** Whether a character is one of those that nearly every text consists of. */
   private static boolean isPlain(char c) {
     return c >= ' ' && c <= '~';

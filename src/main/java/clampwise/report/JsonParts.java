@@ -61,6 +61,9 @@ final class JsonParts {
     list("basis", finding.basis(), this::basis);
     comparison(finding.comparison());
     list("places", finding.places(), this::place);
+    if (finding.chain().isPresent()) {
+      new JsonWork(json).sections("work", finding.chain().get().sections());
+    }
   }
 
   void notChecked(NotChecked notChecked) throws IOException {

@@ -4,6 +4,7 @@ import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
+import clampwise.finding.Basis;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,13 +47,22 @@ public final class WorkText {
       sheet.prose(indent + symbol.length() + 1, Role.HEADING, "= " + value);
       sheet.labelled(indent, "with", with(line.inputs()));
     }
-    sheet.labelled(indent, "basis", basis(line.source()));
+    sheet.labelled(indent, "basis", basis(line.source(), citations));
     sheet.labelled(indent, "note", line.note());
   }
 
   /** Blanks round the signs, where a long formula may be broken. */
   static String breakable(String formula) {
     return formula.replace("+", " + ").replaceAll("(?<=[\\w)])-", " - ");
+  }
+
+  /** A line as one equation with its value. */
+  static String equation(Line line, Measure measure) {
+    return line.result().symbol()
+        + " = "
+        + breakable(line.formula())
+        + " = "
+        + WorkDigits.text(line.result(), measure);
   }
 
   private String with(List<Term> inputs) {
@@ -64,9 +74,10 @@ public final class WorkText {
   }
 
   /** Document, edition, clause and how it was obtained. */
-  String basis(Source source) {
-    StringBuilder text = new StringBuilder(citations.document(source.document()));
-    append(text, ", ", source.edition());
+  static String basis(Source source, Citations citations) {
+    Basis basis =
+        new Basis(source.document(), source.edition(), source.clause(), source.obtained(), "");
+    StringBuilder text = new StringBuilder(citations.document(basis));
     append(text, ", ", source.clause());
     if (!text.toString().endsWith(source.obtained())) {
       text.append(" (").append(source.obtained()).append(')');

@@ -1,5 +1,6 @@
 package clampwise.review;
 
+import clampwise.facts.loads.CalcSheet;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
@@ -15,6 +16,7 @@ import java.util.List;
  * @param findings in the one order every report uses
  * @param notChecked what could not be judged, and why
  * @param coverage how far each rule got, in order of rule id
+ * @param sheet the calculations behind it
  */
 public record Review(
     String file,
@@ -22,4 +24,17 @@ public record Review(
     List<Problem> problems,
     List<Finding> findings,
     List<NotChecked> notChecked,
-    List<Coverage> coverage) {}
+    List<Coverage> coverage,
+    CalcSheet sheet) {
+
+  /** A review without calculations. */
+  public Review(
+      String file,
+      String title,
+      List<Problem> problems,
+      List<Finding> findings,
+      List<NotChecked> notChecked,
+      List<Coverage> coverage) {
+    this(file, title, problems, findings, notChecked, coverage, CalcSheet.EMPTY);
+  }
+}

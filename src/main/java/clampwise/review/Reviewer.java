@@ -8,6 +8,7 @@ import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.facts.OtherCores;
+import clampwise.facts.loads.CalcSheet;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.rulebook.Judgement;
@@ -83,6 +84,7 @@ public final class Reviewer {
         problems.sorted(),
         judgement.findings(),
         judgement.notChecked(),
-        judgement.coverage());
+        judgement.coverage(),
+        new CalcSheet(facts.facts()));
   }
 }

@@ -50,7 +50,8 @@ final class FindingWriter {
         cause,
         worst.at(),
         hits.get(0).place().comparison(),
-        hits.stream().map(Hit::place).toList());
+        hits.stream().map(Hit::place).toList(),
+        worst.chain());
   }
 
   private Hit hit(Fact fact) {

@@ -21,7 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Works out the formula of a line from its printed inputs, as a reader would key it in. */
-final class PocketCalculator {
+public final class PocketCalculator {
 
   /** As many digits as a printed value has at least. */
   private static final MathContext PRINTED = new MathContext(6);
@@ -38,19 +38,20 @@ final class PocketCalculator {
   private final List<String> symbols;
   private final Expression expression;
 
-  PocketCalculator(Line line) {
+  /** A calculator for one line. */
+  public PocketCalculator(Line line) {
     this.line = line;
     this.symbols = line.inputs().stream().map(Term::symbol).toList();
     this.expression = new Expression(numbered(line.formula()), FUNCTIONS);
   }
 
   /** What the formula gives for the inputs as printed in a measure. */
-  double value(Measure measure) {
+  public double value(Measure measure) {
     return value(printed(measure));
   }
 
   /** How far that may be from the printed result, because inputs and result are rounded. */
-  double rounding(Measure measure) {
+  public double rounding(Measure measure) {
     double[] inputs = printed(measure);
     double middle = value(inputs);
     double sum = halfStep(measure.value(line.result()));
@@ -108,7 +109,7 @@ final class PocketCalculator {
   }
 
   /** Inputs that the formula does not use. */
-  List<String> unused() {
+  public List<String> unused() {
     List<String> unused = new ArrayList<>(symbols);
     Matcher words = WORD.matcher(line.formula());
     while (words.find()) {

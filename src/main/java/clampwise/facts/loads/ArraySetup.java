@@ -1,6 +1,9 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Source;
+import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.ArraySize;
 import clampwise.calc.wind.ExposedEdge;
@@ -16,6 +19,7 @@ import clampwise.job.Loads;
 import clampwise.job.Plane.EdgeKind;
 import clampwise.job.Quantity.Factor;
 import clampwise.job.Quantity.Slope;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -31,6 +35,8 @@ final class ArraySetup {
 
   private static final Set<EdgeKind> KINDS =
       EnumSet.of(EdgeKind.EAVE, EdgeKind.RIDGE, EdgeKind.RAKE, EdgeKind.HIP);
+
+  private static final Source GIVEN = Source.of("given", "", "as given");
 
   private final PanelSetup panel;
   private final ArraySides sides;
@@ -70,16 +76,27 @@ final class ArraySetup {
                 .orElse(1));
   }
 
+  /** Writes why the uplift of a module has its factor: the side of its array that decides. */
+  void showEdgeFactor(PlacedModule module, Work work) {
+    if (written.isPresent()) {
+      Term factor = Term.number("gamma_E", "array edge factor", written.get());
+      work.write(Line.given(factor, GIVEN, "stated assumption of the job"));
+      return;
+    }
+    double lengthM = Math.max(module.alongM(), module.upM());
+    sides.of(module).stream()
+        .max(Comparator.comparingDouble(side -> factor(side, lengthM)))
+        .ifPresent(side -> ExposedEdge.of(code, side, size(lengthM), work));
+  }
+
   private double factor(PanelSide side, double lengthM) {
     return factors.computeIfAbsent(
         new Side(side, lengthM),
-        key ->
-            ExposedEdge.of(
-                    code,
-                    side,
-                    new ArraySize(topHeightM, lengthM, heightM),
-                    new Work(Measure.METRIC))
-                .factor());
+        key -> ExposedEdge.of(code, side, size(lengthM), new Work(Measure.METRIC)).factor());
+  }
+
+  private ArraySize size(double lengthM) {
+    return new ArraySize(topHeightM, lengthM, heightM);
   }
 
   private PanelSetup panel(FieldSite asked) {

@@ -132,6 +132,12 @@ final class AsceWind implements FieldWind {
   }
 
   @Override
+  public Outcome<Pressures> show(PlacedModule module, Work work) {
+    setup.showEdgeFactor(module, work);
+    return on(place(module), work);
+  }
+
+  @Override
   public Outcome<Pressures> on(Place place, Work work) {
     if (place.zone().isEmpty()) {
       return new NotApplicable<>("it lies in no wind zone of its plane");

@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param utilisation share used by both together [-]
  * @param most the share that may be used [-]
  * @param noteAbove the share from which a designer should look [-]
+ * @param chain how the share was got
  * @param spacing what the loads of the zone allow along the lines, in words
  */
 public record AttachmentUse(
@@ -46,5 +48,6 @@ public record AttachmentUse(
     double most,
     double noteAbove,
     Optional<String> spacing,
+    Optional<Chain> chain,
     Optional<Limit> limitFrom)
     implements Fact {}

@@ -149,6 +149,9 @@ final class AttachmentUses<S extends LimitState> {
         most.si(),
         site.limits().get("utilisation-note").si(),
         pattern(zone, attachment, strong),
+        Optional.of(
+            AttachmentChain.of(
+                new AttachmentChain.Subject(loads, shares, attachment, used), strong, conversion)),
         Optional.of(most));
   }
 

@@ -6,7 +6,6 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Actions;
 import clampwise.calc.combination.Effect;
 import clampwise.calc.combination.SlopeComponents;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.PlacedModule;
@@ -90,7 +89,7 @@ final class FieldLoads {
 
   private Outcome<Pressures> wind(Place place) {
     return winds.computeIfAbsent(
-        place, key -> standard.wind().then(wind -> wind.on(key, new Work(Measure.METRIC))));
+        place, key -> standard.wind().then(wind -> wind.on(key, new Work(site.measure()))));
   }
 
   private ModuleLoad load(PlacedModule module) {

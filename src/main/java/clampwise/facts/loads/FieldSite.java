@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Measure;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Subjects;
 import clampwise.facts.layout.FieldLayout;
@@ -62,6 +63,12 @@ record FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits lim
     Optional<Unit> written = site(Site::groundSnow).map(snow -> snow.unit());
     boolean imperial = site(Site::windSpeed).filter(v -> v.unit().equals(Units.MPH)).isPresent();
     return written.orElse(imperial ? Units.PSF : Units.PASCAL);
+  }
+
+  /** The units in which shown work is printed. */
+  Measure measure() {
+    boolean psf = pressureUnit().equals(Units.PSF);
+    return psf ? Measure.IMPERIAL : Measure.METRIC;
   }
 
   /** Slope of the plane [rad]; level where the roof is flat and no slope is written. */

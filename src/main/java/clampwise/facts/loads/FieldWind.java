@@ -11,6 +11,11 @@ interface FieldWind {
   /** Where a module lies in the wind. */
   Place place(PlacedModule module);
 
+  /** Pressures of a module with all lines, those of its place in the array first. */
+  default Outcome<Pressures> show(PlacedModule module, Work work) {
+    return on(place(module), work);
+  }
+
   /** Pressures of a place, at the level of the standard, with all lines from the wind speed on. */
   Outcome<Pressures> on(Place place, Work work);
 }

@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param ratedPa design rating that way [Pa]
  * @param noteAbovePa pressure from which a designer should look [Pa]
  * @param rating how the rating came about: as stated, or a test load over 1.5
+ * @param chain how demand and rating were got
  */
 public record ModuleUse(
     Subject subject,
@@ -38,5 +40,6 @@ public record ModuleUse(
     double ratedPa,
     double noteAbovePa,
     String rating,
+    Optional<Chain> chain,
     Optional<Limit> limitFrom)
     implements Fact {}

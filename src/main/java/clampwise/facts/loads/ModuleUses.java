@@ -41,7 +41,7 @@ final class ModuleUses {
   private record Extremes(Combined up, Combined down) {}
 
   /** A pressure held against a rating. */
-  private record Case(String direction, String combination, double demandPa, Pressure rated) {}
+  private record Case(String direction, Combination combination, double demandPa, Pressure rated) {}
 
   private ModuleUses(FieldLoads loads, Answers answers) {
     this.loads = loads;
@@ -112,7 +112,7 @@ final class ModuleUses {
     Extremes worst = extremes.computeIfAbsent(loads.of(module), this::extremes);
     Optional<Case> up =
         rated(rows, ClampZone::up)
-            .map(p -> new Case("up", worst.up.name(), Math.max(0, -worst.up.normalUp()), p));
+            .map(p -> new Case("up", worst.up.combination(), Math.max(0, -worst.up.normalUp()), p));
     Optional<Case> down =
         loads.snowUnknown().isPresent()
             ? Optional.empty()
@@ -120,7 +120,10 @@ final class ModuleUses {
                 .map(
                     p ->
                         new Case(
-                            "down", worst.down.name(), Math.max(0, worst.down.normalDown()), p));
+                            "down",
+                            worst.down.combination(),
+                            Math.max(0, worst.down.normalDown()),
+                            p));
     if (up.isEmpty() && down.isEmpty()) {
       missing(Subjects.module(module), module.typeName() + " has no rating for these clamps");
     } else {
@@ -171,11 +174,19 @@ final class ModuleUses {
         Choice.word(module.clampedSide()),
         zone,
         asked.direction,
-        asked.combination,
+        asked.combination.name(),
         rounded(asked.demandPa),
         rounded(ratedPa),
         rounded(ratedPa * noteAbove.si()),
         test ? "its test load over " + testOverDesign : "as rated",
+        Optional.of(
+            new ModuleChain(
+                loads,
+                module,
+                asked.combination,
+                asked.direction.equals("up"),
+                asked.rated.pa(),
+                testOverDesign)),
         Optional.empty());
   }
 

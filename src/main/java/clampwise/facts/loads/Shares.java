@@ -63,6 +63,11 @@ final class Shares {
     return byAttachment.getOrDefault(attachment.name(), List.of());
   }
 
+  /** Whether all clamps of an edge share its load evenly, because the job says so. */
+  boolean areEven() {
+    return even;
+  }
+
   /** Whether an attachment is the only one on a module edge, whose load is then not known. */
   boolean isAlone(Attachment attachment) {
     return tipping.contains(attachment.name());

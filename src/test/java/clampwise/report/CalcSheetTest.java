@@ -1,0 +1,131 @@
+package clampwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clampwise.calc.trail.Line;
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Source;
+import clampwise.calc.trail.Term;
+import clampwise.calculation.PocketCalculator;
+import clampwise.review.Review;
+import clampwise.review.Reviewer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The calculation sheet of every example can be followed with a pocket calculator. */
+class CalcSheetTest {
+
+  private static final Reviewer REVIEWER = new Reviewer();
+  private static final Pattern EQUATION =
+      Pattern.compile("^   `(\\w+)(?: = (.*))? = (-?[0-9.]+)(?: [^`=]*)?`$");
+  private static final Pattern INPUT = Pattern.compile("`(\\w+) = (-?[0-9.]+)(?: [^`]*)?`");
+
+  static Stream<Path> jobs() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("examples"))) {
+      return files.filter(file -> file.endsWith("job.yaml")).sorted().toList().stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyLineOfTheMarkdownFollowsFromTheInputsPrintedInIt(Path job) {
+    List<Line> lines = lines(CalcSheetMarkdown.of(List.of(REVIEWER.review(job))));
+    assertThat(lines).hasSizeGreaterThan(40);
+    assertThat(lines).filteredOn(line -> !line.formula().isEmpty()).hasSizeGreaterThan(25);
+    lines.stream().filter(line -> !line.formula().isEmpty()).forEach(CalcSheetTest::follow);
+  }
+
+  private static List<Line> lines(String page) {
+    List<Line> lines = new ArrayList<>();
+    List<String> rows = page.lines().toList();
+    for (int i = 0; i < rows.size(); i++) {
+      Matcher equation = EQUATION.matcher(rows.get(i));
+      if (equation.matches()) {
+        String formula = equation.group(2) == null ? "" : equation.group(2);
+        List<Term> inputs = formula.isEmpty() ? List.of() : inputs(rows.get(i + 1));
+        Term result = term(equation.group(1), equation.group(3));
+        lines.add(new Line(result, formula, inputs, Source.STATICS, ""));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Term> inputs(String row) {
+    return INPUT.matcher(row).results().map(m -> term(m.group(1), m.group(2))).toList();
+  }
+
+  private static Term term(String symbol, String value) {
+    return Term.number(symbol, symbol, Double.parseDouble(value));
+  }
+
+  private static void follow(Line line) {
+    PocketCalculator calculator = new PocketCalculator(line);
+    assertThat(calculator.unused()).as(line::toString).isEmpty();
+    assertThat(calculator.value(Measure.METRIC))
+        .as(line::toString)
+        .isCloseTo(line.result().si(), within(calculator.rounding(Measure.METRIC)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void aValueUsedInALaterLineIsOneThatAnEarlierLineGave(Path job) {
+    for (var part : REVIEWER.review(job).sheet().parts()) {
+      List<Line> lines = part.sections().stream().flatMap(s -> s.lines().stream()).toList();
+      for (int i = 0; i < lines.size(); i++) {
+        for (Term input : lines.get(i).inputs()) {
+          List<Double> earlier =
+              lines.subList(0, i).stream()
+                  .map(Line::result)
+                  .filter(term -> term.symbol().equals(input.symbol()))
+                  .map(Term::si)
+                  .toList();
+          assertThat(earlier.isEmpty() || earlier.stream().anyMatch(v -> isNear(v, input.si())))
+              .as(() -> part.title() + ": " + input)
+              .isTrue();
+        }
+      }
+    }
+  }
+
+  private static boolean isNear(double a, double b) {
+    return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b));
+  }
+
+  @Test
+  void theJsonHoldsTheSameLinesAsTheMarkdown() throws IOException {
+    Review review = REVIEWER.review(Path.of("examples/barn/job.yaml"));
+    StringWriter out = new StringWriter();
+    CalcSheetJson.write(List.of(review), out);
+    JsonNode sheet = new ObjectMapper().readTree(out.toString());
+    assertThat(sheet.get("format").asText()).isEqualTo("clampwise-calc-sheet/1");
+    List<JsonNode> lines = new ArrayList<>();
+    sheet
+        .get("jobs")
+        .get(0)
+        .get("parts")
+        .forEach(
+            part ->
+                part.get("sections").forEach(section -> section.get("lines").forEach(lines::add)));
+    assertThat(lines).hasSameSizeAs(lines(CalcSheetMarkdown.of(List.of(review))));
+    assertThat(sheet.get("cautions").get(0).asText()).contains("not an engineer's approval");
+  }
+
+  @Test
+  void aNameThatIsMarkupStaysText() {
+    assertThat(Harmless.markdown("<b>*x*</b> [a](b) `c`"))
+        .isEqualTo("\\<b\\>\\*x\\*\\</b\\> \\[a\\](b) \\`c\\`");
+  }
+}
