@@ -23,8 +23,7 @@ final class Quantities {
 
   static <Q extends Quantity> ValueDeserializer<Q> of(QuantityKind<Q> kind) {
     return ValueDeserializer.ofScalar(
-        kind.words(),
-        (scalar, key, reading) -> read(kind, scalar, key, reading));
+        kind.words(), (scalar, key, reading) -> read(kind, scalar, key, reading));
   }
 
   static ValueDeserializer<Quantity.Thickness> thickness() {
