@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,7 @@ public record ExpeditedGap(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String field,
     double clearM,
     double mostM,

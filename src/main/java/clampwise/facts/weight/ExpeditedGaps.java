@@ -2,6 +2,7 @@ package clampwise.facts.weight;
 
 import clampwise.calc.Snap;
 import clampwise.catalogue.Limit;
+import java.util.Map;
 import java.util.Optional;
 
 /** Holds the clear space under each field against the expedited path. */
@@ -25,6 +26,7 @@ final class ExpeditedGaps {
         ExpeditedPath.cause(WHAT),
         path.at(),
         clear.unit(),
+        Map.of("mostM", most.unit()),
         path.asked().field().name(),
         clear.m(),
         Snap.m(most.si()),

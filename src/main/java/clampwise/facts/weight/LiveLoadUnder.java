@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,7 @@ public record LiveLoadUnder(
     Subject cause,
     Span at,
     Unit shown,
+    Map<String, Unit> units,
     String field,
     boolean counted,
     double clearM,

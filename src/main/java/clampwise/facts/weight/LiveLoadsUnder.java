@@ -5,6 +5,7 @@ import clampwise.catalogue.Limit;
 import clampwise.finding.Subject;
 import clampwise.job.Claims;
 import clampwise.job.Flag;
+import java.util.Map;
 import java.util.Optional;
 
 /** Holds what the drawings say of roof live load under the array against the room there. */
@@ -32,6 +33,7 @@ final class LiveLoadsUnder {
         Subject.of("claims", "live load under the array"),
         counted.at(),
         clear.unit(),
+        Map.of("mostM", most.unit()),
         asked.field().name(),
         counted.value(),
         clear.m(),

@@ -13,6 +13,7 @@ import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Panel;
+import clampwise.job.Substrate;
 import clampwise.source.Span;
 import java.util.List;
 import java.util.Optional;
@@ -36,10 +37,15 @@ final class WalkTests {
 
   static void ask(Layout layout, Limits limits, Answers answers) {
     for (PlaneLayout plane : layout.planes()) {
-      if (!plane.fields().isEmpty() && plane.panel().isPresent()) {
+      if (!plane.fields().isEmpty() && plane.panel().filter(WalkTests::spans).isPresent()) {
         new WalkTests(plane, limits, answers).ask(plane.panel().get(), at(layout, plane));
       }
     }
+  }
+
+  /** Sheet on a deck spans nothing. */
+  private static boolean spans(Panel panel) {
+    return panel.substrate().map(on -> on.value() == Substrate.OPEN_PURLINS).orElse(true);
   }
 
   private static Span at(Layout layout, PlaneLayout plane) {
