@@ -3,9 +3,9 @@ package clampwise.calc.statics;
 /**
  * Weight of a module with its share of clamps, attachments and wires.
  *
- * @param massKg mass of both [kg]
+ * @param n weight of both [N]
  */
-public record ArrayWeight(double massKg) {
+public record ArrayWeight(double n) {
 
   /** Standard gravity [m/s²], third General Conference on Weights and Measures, 1901. */
   private static final double GRAVITY = 9.80665;
@@ -15,14 +15,14 @@ public record ArrayWeight(double massKg) {
   /**
    * Weight m g.
    *
-   * @return [N]
+   * @param massKg mass of module and hardware [kg]
    */
-  public double n() {
-    return massKg * GRAVITY;
+  public static ArrayWeight ofMass(double massKg) {
+    return new ArrayWeight(massKg * GRAVITY);
   }
 
   /**
-   * Dead load on the area that the module covers, m g / A, measured on the slope.
+   * Dead load on the area that the module covers, W / A, measured on the slope.
    *
    * <p>Source: definition of a pressure. Holds for modules parallel to the roof.
    *
@@ -30,7 +30,7 @@ public record ArrayWeight(double massKg) {
    * @return [Pa]
    */
   public double pressurePa(double areaM2) {
-    return n() / areaM2;
+    return n / areaM2;
   }
 
   /**
@@ -43,6 +43,6 @@ public record ArrayWeight(double massKg) {
    * @return [N]
    */
   public double perClampN(int clampsOnEdge) {
-    return n() / LINES / clampsOnEdge;
+    return n / LINES / clampsOnEdge;
   }
 }

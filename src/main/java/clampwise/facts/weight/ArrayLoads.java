@@ -6,7 +6,6 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.Snap;
 import clampwise.catalogue.Limit;
 import clampwise.facts.weight.WeighedField.Heaviest;
-import clampwise.job.Quantity.Mass;
 import java.util.Optional;
 
 /** Weighs each field on the area that it covers. */
@@ -28,11 +27,10 @@ final class ArrayLoads {
     return new ArrayLoad(
         asked.subject().part("dead load"),
         asked.subject().part("dead load"),
-        asked.field().field().hardwareMass().map(Mass::at).orElseGet(asked::moduleAt),
+        asked.weightAt(),
         asked.pressures(),
         asked.field().name(),
-        heaviest.type(),
-        asked.hardware(),
+        asked.madeOf(heaviest.type()),
         Snap.m(heaviest.loadPa()),
         Snap.m(most.si()),
         Optional.of(most));

@@ -10,8 +10,7 @@ import java.util.Optional;
 /**
  * The dead load of a field, held against what the expedited path admits.
  *
- * @param type module type that weighs most on its area
- * @param hardware mass of clamps, attachments and wires for each module, in words
+ * @param madeOf what it is made of, in words: the module type that weighs most, its hardware
  * @param loadPa dead load [Pa]
  * @param mostPa load that the path admits [Pa]
  */
@@ -21,8 +20,7 @@ public record ExpeditedLoad(
     Span at,
     Unit shown,
     String field,
-    String type,
-    String hardware,
+    String madeOf,
     double loadPa,
     double mostPa,
     Optional<Limit> limitFrom)

@@ -32,8 +32,7 @@ final class ExpeditedLoads {
         path.at(),
         path.asked().pressures(),
         path.asked().field().name(),
-        heaviest.type(),
-        path.asked().hardware(),
+        path.asked().madeOf(heaviest.type()),
         Snap.m(heaviest.loadPa()),
         Snap.m(most.si()),
         Optional.of(most));

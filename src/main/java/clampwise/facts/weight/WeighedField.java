@@ -15,8 +15,10 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
+import clampwise.job.Loads;
 import clampwise.job.ModuleType;
 import clampwise.job.Quantity.Mass;
+import clampwise.job.Quantity.Pressure;
 import clampwise.source.Span;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
@@ -57,8 +59,7 @@ record WeighedField(
     }
     Heaviest heaviest = new Heaviest(field.typeName(), 0);
     for (Map.Entry<String, ModuleType> type : types().entrySet()) {
-      double areaM2 = type.getValue().length().m() * type.getValue().width().m();
-      double loadPa = weight(type.getValue()).pressurePa(areaM2);
+      double loadPa = weight(type.getValue()).pressurePa(areaM2(type.getValue()));
       heaviest = heaviest.orHeavier(new Heaviest(type.getKey(), loadPa));
     }
     return new Result<>(heaviest);
@@ -67,6 +68,12 @@ record WeighedField(
   /** Why the weight of the field is not known, if it is not. */
   Optional<String> weightUnknown() {
     String field = this.field.name();
+    if (layout.job().unreadable().touches("loads", "dead")) {
+      return Optional.of("the weight of the array by area could not be read");
+    }
+    if (dead().isPresent()) {
+      return Optional.empty();
+    }
     if (layout.job().unreadable().touches("fields", field, "hardware-mass")) {
       return Optional.of("the mass of the hardware of field " + field + " could not be read");
     }
@@ -84,9 +91,20 @@ record WeighedField(
     return types;
   }
 
-  /** Weight of a module with its hardware; its mass has to be known. */
+  /** The dead load of the array by area, if the job gives it. */
+  private Optional<Pressure> dead() {
+    return layout.job().loads().flatMap(Loads::dead);
+  }
+
+  /** Weight of a module with its hardware, which has to be known. */
   ArrayWeight weight(ModuleType type) {
-    return new ArrayWeight(type.mass().orElseThrow().kg() + hardwareKg());
+    return dead()
+        .map(load -> new ArrayWeight(load.pa() * areaM2(type)))
+        .orElseGet(() -> ArrayWeight.ofMass(type.mass().orElseThrow().kg() + hardwareKg()));
+  }
+
+  private static double areaM2(ModuleType type) {
+    return type.length().m() * type.width().m();
   }
 
   private double hardwareKg() {
@@ -97,8 +115,12 @@ record WeighedField(
         .orElseGet(() -> limits.get("hardware-mass").si());
   }
 
-  /** The hardware that is counted with each module, in words. */
-  String hardware() {
+  /** What makes up the weight of a module type, in words. */
+  String madeOf(String type) {
+    return dead().isPresent() ? "as the loads say" : type + " with " + hardware() + " of hardware";
+  }
+
+  private String hardware() {
     return field
         .field()
         .hardwareMass()
@@ -126,5 +148,13 @@ record WeighedField(
 
   Span moduleAt() {
     return field.field().module().at();
+  }
+
+  /** The value that decides the weight. */
+  Span weightAt() {
+    return dead()
+        .map(Pressure::at)
+        .or(() -> field.field().hardwareMass().map(Mass::at))
+        .orElseGet(this::moduleAt);
   }
 }

@@ -10,19 +10,19 @@ class ArrayWeightTest {
   /** Handbook 3.8 [computed]: 21.5 kg = 210.8 N. */
   @Test
   void aModuleOfTheHandbookWeighsWhatItSays() {
-    assertThat(new ArrayWeight(21.5).n()).isCloseTo(210.8, within(0.05));
+    assertThat(ArrayWeight.ofMass(21.5).n()).isCloseTo(210.8, within(0.05));
   }
 
   @Test
   void theClampsOfBothEdgesCarryTheWholeWeight() {
-    ArrayWeight weight = new ArrayWeight(22.5);
+    ArrayWeight weight = ArrayWeight.ofMass(22.5);
 
     assertThat(2 * 3 * weight.perClampN(3)).isCloseTo(weight.n(), within(1e-9));
   }
 
   @Test
   void twiceTheAreaHalvesTheLoad() {
-    ArrayWeight weight = new ArrayWeight(22.5);
+    ArrayWeight weight = ArrayWeight.ofMass(22.5);
 
     assertThat(2 * weight.pressurePa(4)).isCloseTo(weight.pressurePa(2), within(1e-9));
   }

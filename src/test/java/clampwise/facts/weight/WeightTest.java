@@ -27,7 +27,7 @@ class WeightTest {
   void hardwareIsCountedWhereNothingIsSaidOfIt() {
     ArrayLoad fact = seams("{}").only(ArrayLoad.class);
 
-    assertThat(fact.hardware()).isEqualTo("1 kg");
+    assertThat(fact.madeOf()).isEqualTo("M30 with 1 kg of hardware");
     assertThat(fact.loadPa() * 1.722 * 1.134 / 9.80665).isCloseTo(22.5, within(1e-6));
   }
 
@@ -41,7 +41,16 @@ class WeightTest {
                 """)
             .only(ArrayLoad.class);
 
-    assertThat(fact.type()).isEqualTo("G");
+    assertThat(fact.madeOf()).startsWith("G ");
+  }
+
+  @Test
+  void aDeadLoadAmongTheLoadsStandsInsteadOfMasses() {
+    BaseJob job = seams(EXPEDITED + "loads: {dead: 100 Pa}\nmodules: {M30: {mass: ~}}");
+
+    assertThat(job.only(ArrayLoad.class).loadPa()).isEqualTo(100);
+    assertThat(job.only(ExpeditedAttachment.class).weightN())
+        .isCloseTo(100 * 1.722 * 1.134 / 2, within(1e-6));
   }
 
   @Test
