@@ -15,7 +15,8 @@ job() {
   awk -v modules="$1" 'BEGIN {
     rows = int(sqrt(modules / 4)); columns = int(modules / rows)
     printf "job: %d modules on one plane\n", rows * columns
-    print "site: {codes: {loads: asce-7-16}, wind-speed: 115 mph, exposure: C}"
+    print "site: {codes: {loads: asce-7-16}, wind-speed: 115 mph, exposure: C, risk-category: II, ground-snow: 20 psf}"
+    print "loads: {snow: {exposure-factor: \"1.0\", thermal-factor: \"1.2\"}}"
     printf "building: {roof: monoslope, length: %.0f m, width: %.0f m, mean-roof-height: 8 m}\n", columns * 1.8 + 20, rows * 1.2 + 20
     print "panels:"
     print "  roof: {kind: standing-seam, profile: double-lock, metal: steel, thickness: 24 ga, pitch: 16 in, height: 2 in, clips: floating, fixed-point: ridge, substrate: solid-deck}"

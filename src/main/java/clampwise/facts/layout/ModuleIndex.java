@@ -64,7 +64,7 @@ public final class ModuleIndex {
         .toList();
   }
 
-  private static Neighbour neighbour(PlacedModule from, PlacedModule to, Side side) {
+  static Neighbour neighbour(PlacedModule from, PlacedModule to, Side side) {
     double gapM =
         switch (side) {
           case LEFT -> from.leftM() - to.rightM();

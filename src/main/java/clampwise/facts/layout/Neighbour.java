@@ -10,6 +10,11 @@ package clampwise.facts.layout;
  */
 public record Neighbour(PlacedModule module, Side side, double gapM, double sharedM) {
 
+  /** How a module lies beside another, wherever it is. */
+  public static Neighbour of(PlacedModule from, PlacedModule to, Side side) {
+    return ModuleIndex.neighbour(from, to, side);
+  }
+
   /** A side of a module, seen looking up the slope. */
   public enum Side {
     LEFT,

@@ -1,6 +1,7 @@
 package clampwise.facts.loads;
 
 import clampwise.calc.wind.PanelSide;
+import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.ModuleIndex;
 import clampwise.facts.layout.Neighbour;
 import clampwise.facts.layout.Neighbour.Side;
@@ -8,7 +9,9 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Building.RoofShape;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Finds what lies beyond the sides of an array, for the modules near them. */
@@ -24,6 +27,9 @@ final class ArraySides {
   /** The widest strip of any reading, in module lengths. */
   private static final double STRIP_LENGTHS = 1.5;
 
+  private record Cell(String field, int column, int row) {}
+
+  private final Map<Cell, PlacedModule> cells = new HashMap<>();
   private final ModuleIndex index;
   private final RoofReach roof;
   private final double sameArrayM;
@@ -33,6 +39,11 @@ final class ArraySides {
   ArraySides(PlaneLayout plane, double topHeightM, Optional<RoofShape> shape) {
     this.index = ModuleIndex.of(plane);
     this.roof = new RoofReach(plane, shape);
+    for (FieldLayout field : plane.fields()) {
+      for (PlacedModule module : field.modules()) {
+        cells.put(new Cell(module.field(), module.column(), module.row()), module);
+      }
+    }
     this.sameArrayM = FREE_HEIGHTS * topHeightM;
     this.lookM = Math.max(LOOK_M, LOOK_HEIGHTS * topHeightM);
   }
@@ -68,9 +79,26 @@ final class ArraySides {
     return Optional.empty();
   }
 
+  /** The neighbour in its own row or column, which nearly every module has, else any that faces. */
   private Optional<Neighbour> next(PlacedModule module, Side side) {
+    PlacedModule beside = cells.get(cell(module, side));
+    if (beside != null) {
+      Neighbour near = Neighbour.of(module, beside, side);
+      if (near.sharedM() > 0 && near.gapM() >= 0 && near.gapM() <= sameArrayM) {
+        return Optional.of(near);
+      }
+    }
     List<Neighbour> found = index.beside(module, side, lookM);
     return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
+  }
+
+  private static Cell cell(PlacedModule module, Side side) {
+    return switch (side) {
+      case LEFT -> new Cell(module.field(), module.column() - 1, module.row());
+      case RIGHT -> new Cell(module.field(), module.column() + 1, module.row());
+      case BELOW -> new Cell(module.field(), module.column(), module.row() - 1);
+      case ABOVE -> new Cell(module.field(), module.column(), module.row() + 1);
+    };
   }
 
   private static double depthM(PlacedModule module, Side side) {
