@@ -29,6 +29,8 @@ public final class TablesReader {
   private static final String COMBINATIONS = "combinations.yaml";
   private static final String EN_WIND = "en-wind.yaml";
   private static final String EN_SNOW = "en-snow.yaml";
+  private static final String STATICS = "statics.yaml";
+  private static final String THERMAL = "thermal.yaml";
 
   private TablesReader() {}
 
@@ -40,6 +42,8 @@ public final class TablesReader {
       case COMBINATIONS -> combinations();
       case EN_WIND -> enWind();
       case EN_SNOW -> enSnow();
+      case STATICS -> statics();
+      case THERMAL -> thermal();
       default -> shipped(file);
     };
   }
@@ -67,6 +71,16 @@ public final class TablesReader {
   @MadeByBuild
   private static Tables enSnow() {
     return shipped(EN_SNOW);
+  }
+
+  @MadeByBuild
+  private static Tables statics() {
+    return shipped(STATICS);
+  }
+
+  @MadeByBuild
+  private static Tables thermal() {
+    return shipped(THERMAL);
   }
 
   private static Tables shipped(String file) {

@@ -58,11 +58,11 @@ final class ZoneMap {
     double planPerSlope = Math.cos(roof.slopeRad().orElseThrow());
     PlanDrawing plan = new PlanDrawing(outline.area().orElseThrow(), outline.edges(), planPerSlope);
     List<ZoneArea> areas = new ArrayList<>();
-    Geometry free = plan.area();
-    for (ZoneLayer layer : layers(plan, widths)) {
-      Geometry own = PlanDrawing.both(layer.area(), free);
-      free = PlanDrawing.without(free, layer.area());
-      Geometry onSlope = PlaneAxes.stretchedUp(own, 1 / planPerSlope);
+    List<ZoneLayer> layers = layers(plan, widths);
+    List<Geometry> taken = LayerCut.of(plan.area(), layers);
+    for (int i = 0; i < layers.size(); i++) {
+      ZoneLayer layer = layers.get(i);
+      Geometry onSlope = PlaneAxes.stretchedUp(taken.get(i), 1 / planPerSlope);
       areas.add(new ZoneArea(layer.name(), layer.severity(), tidy(onSlope), figure(widths)));
     }
     return areas.stream()
