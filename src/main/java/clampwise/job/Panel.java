@@ -1,7 +1,9 @@
 package clampwise.job;
 
+import clampwise.job.Quantity.Factor;
 import clampwise.job.Quantity.Force;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Pressure;
 import clampwise.job.Quantity.Temperature;
 import clampwise.job.Quantity.Thickness;
 import java.util.List;
@@ -32,6 +34,11 @@ public record Panel(
     @Doc("Temperature at which the panels were laid.") Optional<Temperature> laidAt,
     @Doc("What the panel rests on.") Optional<Choice<Substrate>> substrate,
     @Doc("Load test of the panel in the middle of a span.") Optional<Panel.WalkTest> walkTest,
+    @Doc("What a clip may take away from the roof.") Optional<Panel.Strength> clipStrength,
+    @Doc("What the fixed point of a panel run may take down the slope.")
+        Optional<Panel.Strength> fixedPointStrength,
+    @Doc("Weight of the covering by area of roof; a usual one when left out.")
+        Optional<Pressure> weight,
     @Doc("Facts above that nobody has confirmed, by key.") List<Text> assumed) {
 
   /** How a metal roof covering is built. */
@@ -53,6 +60,15 @@ public record Panel(
       @Doc("Load on a spot in the middle.") Force load,
       @Doc("Deflection under that load.") Length sag,
       @Doc("Span between supports.") Length span) {}
+
+  /** A force that a clip or a fixed point may take. */
+  public record Strength(
+      @Doc("The force.") Force force,
+      @Doc("Whether it is allowable, ultimate or a design resistance.")
+          Optional<Choice<Tested.Basis>> loadsAre,
+      @Doc("Safety factor between ultimate and allowable load.") Optional<Factor> safetyFactor,
+      @Doc("Resistance factor between ultimate load and design strength.")
+          Optional<Factor> resistanceFactor) {}
 
   /** Where a panel run is fixed against sliding. */
   public enum FixedPoint {

@@ -6,12 +6,14 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.trail.Work;
+import clampwise.calc.wind.EffectiveArea;
 import clampwise.calc.wind.Enclosure;
 import clampwise.calc.wind.Exposure;
 import clampwise.calc.wind.PanelPressure;
 import clampwise.calc.wind.PanelPressure.Panel;
 import clampwise.calc.wind.Patch;
 import clampwise.calc.wind.Pressures;
+import clampwise.calc.wind.Velocity;
 import clampwise.calc.wind.VelocityPressure;
 import clampwise.calc.wind.WindBuilding;
 import clampwise.calc.wind.WindChoices.Equalisation;
@@ -19,6 +21,7 @@ import clampwise.calc.wind.WindChoices.ExposedReading;
 import clampwise.calc.wind.WindChoices.ExposureMethod;
 import clampwise.calc.wind.WindCode;
 import clampwise.calc.wind.WindSite;
+import clampwise.calc.wind.ZonePressure;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
@@ -147,5 +150,19 @@ final class AsceWind implements FieldWind {
     return VelocityPressure.of(code, site, building.roof().heightM(), work)
         .then(velocity -> PanelPressure.of(code, building, velocity, panel, work))
         .then(load -> new Result<>(load.pressures()));
+  }
+
+  @Override
+  public Outcome<Pressures> bare(String zone, double spanM, double widthM, Work work) {
+    if (zone.isEmpty()) {
+      return new NotApplicable<>("a clip lies in no wind zone of its plane");
+    }
+    Outcome<Velocity> velocity =
+        VelocityPressure.of(code, site, building.roof().heightM(), work);
+    return EffectiveArea.of(code, spanM, widthM, work)
+        .then(
+            areaM2 ->
+                velocity.then(
+                    q -> ZonePressure.of(code, building, q, new Patch(zone, areaM2), work)));
   }
 }

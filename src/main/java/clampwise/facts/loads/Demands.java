@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Forces of the attachments of a field in every combination, and what they use. */
 final class Demands {
@@ -55,6 +56,14 @@ final class Demands {
       }
     }
     return Optional.ofNullable(worst);
+  }
+
+  /** What each combination brings to an attachment, with wind away from the roof or toward it. */
+  List<Force> all(Attachment attachment, boolean up) {
+    List<Share> own = shares.of(attachment);
+    return IntStream.range(0, loads.standard().combinations().size())
+        .mapToObj(k -> force(own, k, up))
+        .toList();
   }
 
   private Force force(List<Share> own, int k, boolean up) {

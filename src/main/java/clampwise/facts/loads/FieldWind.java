@@ -18,4 +18,16 @@ interface FieldWind {
 
   /** Pressures of a place, at the level of the standard, with all lines from the wind speed on. */
   Outcome<Pressures> on(Place place, Work work);
+
+  /**
+   * Pressures on the roof itself as if there were no array, at the level of the standard.
+   *
+   * @param zone wind zone
+   * @param spanM how far the sheet spans along its seams [m]
+   * @param widthM distance between its seams [m]
+   */
+  default Outcome<Pressures> bare(String zone, double spanM, double widthM, Work work) {
+    return new Outcome.NotApplicable<>(
+        "wind on the bare roof by this standard is not part of this version");
+  }
 }

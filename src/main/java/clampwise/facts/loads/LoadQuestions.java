@@ -11,6 +11,7 @@ import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.source.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,35 +21,55 @@ public final class LoadQuestions {
   public static final List<Question> ALL = List.of(LoadQuestions::ask);
 
   private static final List<Class<? extends Fact>> ANSWERS =
-      List.of(AttachmentUse.class, ModuleUse.class, LimitStates.class, AllowedSpacing.class);
+      List.of(
+          AttachmentUse.class,
+          ModuleUse.class,
+          LimitStates.class,
+          AllowedSpacing.class,
+          ColumnSlip.class,
+          PriedEdge.class);
 
   private LoadQuestions() {}
 
   private static void ask(Layout layout, Limits limits, Answers answers) {
     for (PlaneLayout plane : layout.planes()) {
+      List<Outcome<LoadedField>> fields = new ArrayList<>();
       for (FieldLayout field : plane.fields()) {
-        ask(new FieldSite(layout, plane, field, limits), answers);
+        fields.add(ask(new FieldSite(layout, plane, field, limits), answers));
+      }
+      if (!fields.isEmpty()) {
+        ask(PlaneLoads.of(layout.job(), plane, limits, fields), answers);
       }
     }
   }
 
-  private static void ask(FieldSite site, Answers answers) {
+  private static void ask(PlaneLoads plane, Answers answers) {
+    ClipLoads.ask(plane, answers);
+    FixedPointForces.ask(plane, answers);
+  }
+
+  private static Outcome<LoadedField> ask(FieldSite site, Answers answers) {
     Optional<String> unknown = site.field().attachmentsUnknown();
     Outcome<FieldLoads> loads =
         unknown.<Outcome<FieldLoads>>map(NotApplicable::new).orElseGet(() -> FieldLoads.of(site));
-    if (loads instanceof Result<FieldLoads> known) {
+    Outcome<LoadedField> field = loads.then(known -> new Result<>(LoadedField.of(known)));
+    if (field instanceof Result<LoadedField> known) {
       ask(known.value(), answers);
-    } else if (loads instanceof NotApplicable<FieldLoads> none) {
+    } else if (field instanceof NotApplicable<LoadedField> none) {
       Span at = site.field().at();
       ANSWERS.forEach(type -> answers.missing(type, site.subject(), none.reason(), at));
     }
+    return field;
   }
 
-  private static void ask(FieldLoads loads, Answers answers) {
-    Shares shares = Shares.of(loads.site());
+  private static void ask(LoadedField field, Answers answers) {
+    FieldLoads loads = field.loads();
+    Shares shares = field.shares();
     AttachmentUses.ask(loads, shares, answers);
     ModuleUses.ask(loads, answers);
     MixedStates.ask(loads.site(), loads.standard().method(), answers);
     AllowedSpacings.ask(loads, shares, answers);
+    ColumnSlips.ask(field, answers);
+    PriedEdges.ask(field, answers);
   }
 }

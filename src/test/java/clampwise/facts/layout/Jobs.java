@@ -127,6 +127,9 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         List.of());
   }
 

@@ -1,0 +1,129 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
+import clampwise.calc.Outcome.Result;
+import clampwise.calc.statics.Beam;
+import clampwise.facts.Answers;
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.job.Panel;
+import clampwise.job.Quantity.Length;
+import clampwise.source.Span;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Follows the uplift of the attachments along their seams to the clips: each seam is a continuous
+ * beam over the clip lines, from one end of its panels to the other.
+ */
+final class ClipLoads {
+
+  private static final int LEAST_CLIPS = 2;
+
+  private final PlaneLoads plane;
+  private final Panel panel;
+  private final Answers answers;
+  private final Optional<Outcome<Double>> strengthN;
+
+  private ClipLoads(PlaneLoads plane, Panel panel, Answers answers) {
+    this.plane = plane;
+    this.panel = panel;
+    this.answers = answers;
+    this.strengthN =
+        panel
+            .clipStrength()
+            .filter(written -> !plane.fields().isEmpty())
+            .map(written -> PanelStrength.of(written, clips(), plane.method()));
+  }
+
+  static void ask(PlaneLoads plane, Answers answers) {
+    plane.onClips().ifPresent(panel -> new ClipLoads(plane, panel, answers).ask());
+  }
+
+  private void ask() {
+    Optional<String> unknown = unknown();
+    if (unknown.isPresent()) {
+      missing(ClipUse.class, subject(), unknown.get());
+      missing(ClipShare.class, subject(), unknown.get());
+    } else {
+      strengthMissing().ifPresent(reason -> missing(ClipUse.class, subject(), reason));
+      ClipPaths paths = new ClipPaths(plane, pitchM());
+      SeamRun.of(plane, plane.plane().endLapsM()).forEach(run -> ask(run, paths));
+    }
+  }
+
+  private Optional<String> unknown() {
+    if (plane.upliftUnknown().isPresent()) {
+      return plane.upliftUnknown();
+    }
+    if (plane.plane().reading().areEndLapsLost()) {
+      return Optional.of(plane.plane().reading().endLapsUnknown());
+    }
+    if (plane.plane().supports().isEmpty()) {
+      return Optional.of(
+          "where the clip lines of plane " + plane.plane().name() + " lie is not given");
+    }
+    return panel.pitch().isEmpty()
+        ? Optional.of("the pitch of " + plane.covering() + " is not given")
+        : Optional.empty();
+  }
+
+  private Optional<String> strengthMissing() {
+    if (strengthN.isEmpty()) {
+      return Optional.of("what " + clips() + " may take (clip-strength) is not given");
+    }
+    return strengthN.get() instanceof NotApplicable<Double> none
+        ? Optional.of(none.reason())
+        : Optional.empty();
+  }
+
+  private void ask(SeamRun run, ClipPaths paths) {
+    double[] clipsM = run.supportsM(plane.plane().supports());
+    Subject subject = plane.subject().part(run.name());
+    if (clipsM.length < LEAST_CLIPS) {
+      String reason = run.name() + " lies on fewer than two clip lines";
+      missing(ClipUse.class, subject, reason);
+      missing(ClipShare.class, subject, reason);
+      return;
+    }
+    Beam seam = new Beam(run.fromM(), run.toM(), clipsM);
+    Outcome<ClipPath> path = run.pulls().then(pulls -> paths.of(run, seam, pulls));
+    if (path instanceof Result<ClipPath> known) {
+      answer(known.value(), paths);
+    } else if (path instanceof NotApplicable<ClipPath> none) {
+      missing(ClipUse.class, subject, none.reason());
+      missing(ClipShare.class, subject, none.reason());
+    }
+  }
+
+  /** Where nobody says what a clip takes, the bare roof says what the clips were laid for. */
+  private void answer(ClipPath path, ClipPaths paths) {
+    Outcome<Map<String, Double>> roofN = paths.roof(path).then(path::roofN);
+    Optional<Double> strong = strengthN.flatMap(Outcome::result);
+    if (strong.isPresent()) {
+      answers.add(path.use(strong.get(), roofN));
+    } else if (roofN instanceof Result<Map<String, Double>> known) {
+      answers.add(path.share(known.value()));
+    } else if (roofN instanceof NotApplicable<Map<String, Double>> none) {
+      missing(ClipShare.class, path.subject(), none.reason());
+    }
+  }
+
+  private double pitchM() {
+    return panel.pitch().map(Length::m).orElseThrow();
+  }
+
+  private String clips() {
+    return "the clips of " + plane.covering();
+  }
+
+  private Subject subject() {
+    return plane.subject().part("clips");
+  }
+
+  private void missing(Class<? extends Fact> question, Subject subject, String reason) {
+    Span at = plane.panelAt();
+    answers.missing(question, subject, reason, at);
+  }
+}

@@ -1,0 +1,35 @@
+package clampwise.facts.loads;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Map;
+
+/**
+ * What the attachments on a seam bring to a clip, held against what wind on the bare roof would
+ * bring to the clips there.
+ *
+ * @param seam the seam, such as {@code seam 12}
+ * @param zone wind zone of the clip
+ * @param combination the combination with most uplift on the seam
+ * @param clipM where the clip lies up the slope [m]
+ * @param forceN pull on the clip from the attachments [N]
+ * @param roofN most that wind on the bare roof brings to a clip of this seam in this zone, in the
+ *     same combination [N]
+ * @param spread how the load may be spread, in words
+ */
+public record ClipShare(
+    Subject subject,
+    Subject cause,
+    Span at,
+    Unit shown,
+    Map<String, Unit> units,
+    String seam,
+    String zone,
+    String combination,
+    double clipM,
+    double forceN,
+    double roofN,
+    String spread)
+    implements Fact {}
