@@ -2,6 +2,8 @@ package clampwise.catalogue;
 
 import clampwise.calc.AsceEdition;
 import clampwise.calc.EditionTables;
+import clampwise.calc.en.EnTables;
+import clampwise.calc.trail.Table;
 import clampwise.calc.wind.WindCode;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +26,21 @@ public final class CodeTables {
   /** Load combinations of an edition. */
   public EditionTables combinations(AsceEdition edition) {
     return new EditionTables(edition, file("combinations.yaml").byKey());
+  }
+
+  /** Wind of EN 1991-1-4, with the severe reading where sources disagree. */
+  public EnTables windOfEn() {
+    return EnTables.of(file("en-wind.yaml").byKey());
+  }
+
+  /** Snow of EN 1991-1-3. */
+  public EnTables snowOfEn() {
+    return EnTables.of(file("en-snow.yaml").byKey());
+  }
+
+  /** Recommended partial and combination factors of EN 1990. */
+  public Table factorsOfEn() {
+    return file("combinations.yaml").get("en-factors");
   }
 
   /** All tables of a file of the shared data. */

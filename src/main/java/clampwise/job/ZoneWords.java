@@ -10,8 +10,9 @@ import java.util.List;
 final class ZoneWords {
 
   private static final List<String> WORDS = List.of("field", "edge", "corner");
-  private static final int LONGEST_NAME = 4;
-  private static final String EXPECTED = "field, edge, corner or a zone of the figure such as 2e";
+  private static final int LONGEST_NAME = 5;
+  private static final String EXPECTED =
+      "field, edge, corner or a zone of the figure such as 2e or G";
 
   private ZoneWords() {}
 

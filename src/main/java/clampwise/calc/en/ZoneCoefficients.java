@@ -59,12 +59,23 @@ public record ZoneCoefficients(EnTables tables, EnRoof roof, double areaM2) {
 
   /** Pressures of a zone, zero on a side that the table does not have; writes their lines. */
   public ZonePressure pressure(RoofZone zone, double peakPa, Work work) {
+    return new ZonePressure(zone, suctionPa(zone, peakPa, work), pressurePa(zone, peakPa, work));
+  }
+
+  /** Wind away from a zone, negative or zero [Pa]; writes its lines. */
+  public double suctionPa(RoofZone zone, double peakPa, Work work) {
     Pressed pressed = new Pressed(peakPa, source(zone.direction()), work);
-    Optional<Double> suction = suction(zone.direction(), zone.name(), work);
-    double suctionPa = suction.map(c -> pressed.write("w_up", "wind away", c)).orElse(0.0);
-    Optional<Double> pressure = pressure(zone.direction(), zone.name(), work);
-    double pressurePa = pressure.map(c -> pressed.write("w_down", "wind toward", c)).orElse(0.0);
-    return new ZonePressure(zone, Math.min(0, suctionPa), Math.max(0, pressurePa));
+    return suction(zone.direction(), zone.name(), work)
+        .map(c -> Math.min(0, pressed.write("w_up", "wind away", c)))
+        .orElse(0.0);
+  }
+
+  /** Wind toward a zone, positive or zero [Pa]; writes its lines. */
+  public double pressurePa(RoofZone zone, double peakPa, Work work) {
+    Pressed pressed = new Pressed(peakPa, source(zone.direction()), work);
+    return pressure(zone.direction(), zone.name(), work)
+        .map(c -> Math.max(0, pressed.write("w_down", "wind toward", c)))
+        .orElse(0.0);
   }
 
   private record Pressed(double peakPa, Source source, Work work) {

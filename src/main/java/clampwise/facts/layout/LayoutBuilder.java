@@ -20,7 +20,8 @@ public final class LayoutBuilder {
 
   /** The layout of a job; what cannot be placed as written is added to the problems. */
   public Layout build(Job job, Catalogue catalogue, Problems problems) {
-    PlaneBuilder builder = new PlaneBuilder(job, new PartFinder(job, catalogue, limits), problems);
+    PlaneBuilder builder =
+        new PlaneBuilder(job, catalogue.codes(), new PartFinder(job, catalogue, limits), problems);
     List<PlaneLayout> planes = job.planes().all().stream().map(builder::build).toList();
     Set<String> incomplete = new TreeSet<>(job.fields().unreadable());
     incomplete.addAll(job.fields().names());

@@ -1,5 +1,6 @@
 package clampwise.facts.layout;
 
+import clampwise.catalogue.CodeTables;
 import clampwise.facts.OtherCores;
 import clampwise.job.Field;
 import clampwise.job.Job;
@@ -17,12 +18,14 @@ import java.util.function.Supplier;
 final class PlaneBuilder {
 
   private final Job job;
+  private final CodeTables codes;
   private final PartFinder parts;
   private final Problems problems;
   private final Set<String> complete = new HashSet<>();
 
-  PlaneBuilder(Job job, PartFinder parts, Problems problems) {
+  PlaneBuilder(Job job, CodeTables codes, PartFinder parts, Problems problems) {
     this.job = job;
+    this.codes = codes;
     this.parts = parts;
     this.problems = problems;
   }
@@ -38,7 +41,8 @@ final class PlaneBuilder {
     PlaneReading reading =
         new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value());
     Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
-    Supplier<WindZones> zones = OtherCores.start(new ZoneMap(job, plane, outline)::draw);
+    Supplier<WindZones> zones =
+        OtherCores.start(new ZoneMap(new WindRoof(job, plane), outline, codes)::draw);
     List<SeamLine> seams =
         reading.areSeamsLost()
             ? List.of()

@@ -77,7 +77,7 @@ public final class WindRoof {
       return Optional.of("the edition of the wind standard is not given");
     }
     if (code().filter(LoadCode.EN_1991::equals).isPresent()) {
-      return Optional.of("wind zones of EN 1991 are not part of this version");
+      return Optional.of("the roof is under EN 1991, not under ASCE 7");
     }
     if (shape().isEmpty()) {
       return Optional.of("the roof shape of the building is not given");
@@ -118,7 +118,7 @@ public final class WindRoof {
             runM -> slopeRad().map(slopeRad -> RoofGeometry.windHeightM(eaveM, runM, slopeRad)));
   }
 
-  private Optional<Double> length(Function<Building, Optional<Length>> of) {
+  Optional<Double> length(Function<Building, Optional<Length>> of) {
     return job.building().flatMap(of).map(Length::m);
   }
 }

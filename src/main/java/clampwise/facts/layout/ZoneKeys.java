@@ -1,17 +1,21 @@
 package clampwise.facts.layout;
 
 import clampwise.job.Named;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Looks up what a designer gave for a wind zone: under the zone's own name ({@code 2e}), its digit
- * ({@code 2}), or the trade's word for it ({@code field} is 1, {@code edge} 2, {@code corner} 3).
+ * Looks up what a designer gave for a wind zone: under the zone's own name ({@code 2e}), its first
+ * character ({@code 2}), or the trade's word for it: {@code field} is 1 of ASCE 7 and H and I of EN
+ * 1991-1-4, {@code edge} 2, G and J, {@code corner} 3 and F.
  */
 public final class ZoneKeys {
 
-  private static final List<String> WORDS = List.of("field", "edge", "corner");
+  private static final Map<Character, String> WORDS =
+      Map.of(
+          '1', "field", 'H', "field", 'I', "field", '2', "edge", 'G', "edge", 'J', "edge", '3',
+          "corner", 'F', "corner");
 
   private ZoneKeys() {}
 
@@ -22,9 +26,8 @@ public final class ZoneKeys {
 
   /** All keys that mean a zone, the most exact first. */
   public static Stream<String> keys(String zone) {
-    String digit = zone.substring(0, 1);
-    int word = "123".indexOf(digit);
     return Stream.concat(
-        Stream.of(zone, digit), word < 0 ? Stream.empty() : Stream.of(WORDS.get(word)));
+        Stream.of(zone, zone.substring(0, 1)),
+        Optional.ofNullable(WORDS.get(zone.charAt(0))).stream());
   }
 }

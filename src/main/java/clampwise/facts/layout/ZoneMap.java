@@ -8,9 +8,8 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.ZoneWidth.Widths;
+import clampwise.catalogue.CodeTables;
 import clampwise.job.Building.RoofShape;
-import clampwise.job.Job;
-import clampwise.job.Plane;
 import clampwise.job.Plane.EdgeKind;
 import clampwise.job.Site.LoadCode;
 import java.util.ArrayList;
@@ -29,13 +28,28 @@ final class ZoneMap {
 
   private final WindRoof roof;
   private final Outline outline;
+  private final CodeTables codes;
 
-  ZoneMap(Job job, Plane plane, Outline outline) {
-    this.roof = new WindRoof(job, plane);
+  ZoneMap(WindRoof roof, Outline outline, CodeTables codes) {
+    this.roof = roof;
     this.outline = outline;
+    this.codes = codes;
   }
 
   WindZones draw() {
+    return roof.code().filter(LoadCode.EN_1991::equals).isPresent() ? european() : american();
+  }
+
+  private WindZones european() {
+    Outcome<List<ZoneArea>> drawn =
+        EnPlane.of(roof, outline.area())
+            .then(plane -> new EnZones(plane, outline.area().orElseThrow()).draw(codes.windOfEn()));
+    return drawn instanceof NotApplicable<List<ZoneArea>> none
+        ? WindZones.unknown(none.reason())
+        : WindZones.of(((Result<List<ZoneArea>>) drawn).value());
+  }
+
+  private WindZones american() {
     Outcome<Widths> widths = roof.widths();
     if (widths instanceof NotApplicable<Widths> reason) {
       return WindZones.unknown(reason.reason());
@@ -118,7 +132,7 @@ final class ZoneMap {
   }
 
   /** Without slivers that come out of cutting, and with corners free of rounding noise. */
-  private static Geometry tidy(Geometry cut) {
+  static Geometry tidy(Geometry cut) {
     List<Polygon> kept = new ArrayList<>();
     for (int i = 0; i < cut.getNumGeometries(); i++) {
       if (cut.getGeometryN(i) instanceof Polygon piece && piece.getArea() > LEAST_AREA_M2) {

@@ -67,7 +67,7 @@ public final class LoadQuestions {
     Shares shares = field.shares();
     AttachmentUses.ask(loads, shares, answers);
     ModuleUses.ask(loads, answers);
-    MixedStates.ask(loads.site(), loads.standard().method(), answers);
+    MixedStates.ask(loads.site(), loads.standard(), answers);
     AllowedSpacings.ask(loads, shares, answers);
     ColumnSlips.ask(field, answers);
     PriedEdges.ask(field, answers);

@@ -19,17 +19,17 @@ import java.util.Optional;
 final class MixedStates {
 
   private final FieldSite site;
-  private final Method method;
+  private final Standard standard;
   private final Answers answers;
 
-  private MixedStates(FieldSite site, Method method, Answers answers) {
+  private MixedStates(FieldSite site, Standard standard, Answers answers) {
     this.site = site;
-    this.method = method;
+    this.standard = standard;
     this.answers = answers;
   }
 
-  static void ask(FieldSite site, Method method, Answers answers) {
-    MixedStates states = new MixedStates(site, method, answers);
+  static void ask(FieldSite site, Standard standard, Answers answers) {
+    MixedStates states = new MixedStates(site, standard, answers);
     FieldParts parts = new FieldParts(site);
     parts.names().forEach(name -> states.ask(name, parts.row(name)));
   }
@@ -51,7 +51,7 @@ final class MixedStates {
 
   private LimitStates fact(Text name, Subject subject, Tested row) {
     Meaning meaning = Strengths.meaning(row);
-    boolean service = method == Method.ASD;
+    boolean service = standard.method() == Method.ASD;
     return new LimitStates(
         subject,
         subject,
@@ -60,22 +60,14 @@ final class MixedStates {
         site.field().name(),
         name.value(),
         row.report().map(report -> "test " + report.value()).orElse("its test"),
-        service ? "service loads (ASD)" : "factored loads (LRFD)",
-        strength(row, meaning),
-        service ? "an allowable load (ASD)" : "a design strength (LRFD)",
+        standard.words().loads(),
+        standard.words().of(meaning),
+        standard.words().strength(),
         meaning == (service ? Meaning.DESIGN : Meaning.ALLOWABLE));
-  }
-
-  private static String strength(Tested row, Meaning meaning) {
-    return switch (meaning) {
-      case ALLOWABLE -> "an allowable load (ASD)";
-      case DESIGN -> "a design strength (LRFD)";
-      case ULTIMATE -> Choice.word(row.loadsAre().orElseThrow().value()) + " load";
-    };
   }
 
   private Span at(Text name) {
     Optional<Span> written = site.loads(Loads::method).map(Choice::at);
-    return written.orElse(name.at());
+    return standard.words().equals(StateWords.EUROCODE) ? name.at() : written.orElse(name.at());
   }
 }

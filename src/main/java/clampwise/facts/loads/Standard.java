@@ -7,6 +7,9 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Combination;
 import clampwise.calc.combination.Combinations;
 import clampwise.calc.combination.Method;
+import clampwise.calc.combination.PartialFactors;
+import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Work;
 import clampwise.job.Loads;
 import clampwise.job.Site.LoadCode;
 import java.util.ArrayList;
@@ -17,6 +20,7 @@ import java.util.Set;
 /**
  * The standards of a site as they are applied to a field.
  *
+ * @param words what its loads and strengths are called
  * @param method whether factored loads meet design strengths or service loads allowables
  * @param combinations combinations for attachments, each only once
  * @param service combinations of service loads, which the rating of a module is held against
@@ -24,6 +28,7 @@ import java.util.Set;
  * @param snow snow on the field, or why it is not known
  */
 record Standard(
+    StateWords words,
     Method method,
     List<Combination> combinations,
     List<Combination> service,
@@ -36,15 +41,29 @@ record Standard(
       return new NotApplicable<>("the edition of the load standard is not given");
     }
     LoadCode code = site.code().get();
-    return code == LoadCode.EN_1991
-        ? new NotApplicable<>("loads of EN 1991 are not part of this version")
-        : new Result<>(asce(site, AsceEdition.valueOf(code.name())));
+    return new Result<>(
+        code == LoadCode.EN_1991 ? eurocode(site) : asce(site, AsceEdition.valueOf(code.name())));
+  }
+
+  /** Design values for attachments; modules are rated for characteristic values. */
+  private static Standard eurocode(FieldSite site) {
+    PartialFactors factors = EurocodeAnnex.partial(site, new Work(Measure.METRIC));
+    PartialFactors characteristic =
+        new PartialFactors(1, 1, 1, factors.psiSnow(), factors.psiWind());
+    return new Standard(
+        StateWords.EUROCODE,
+        Method.LRFD,
+        distinct(Combinations.of(factors).all()),
+        distinct(Combinations.of(characteristic).all()),
+        EurocodeWind.of(site),
+        EurocodeSnow.of(site));
   }
 
   private static Standard asce(FieldSite site, AsceEdition edition) {
     Method method =
         site.loads(Loads::method).map(m -> Method.valueOf(m.value().name())).orElse(Method.ASD);
     return new Standard(
+        method == Method.ASD ? StateWords.ASD : StateWords.LRFD,
         method,
         combinations(site, edition, method),
         combinations(site, edition, Method.ASD),

@@ -8,12 +8,14 @@ import clampwise.calc.ZoneWidth.Widths;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.Question;
+import clampwise.facts.layout.EnPlane;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.layout.WindRoof;
 import clampwise.finding.Subject;
 import clampwise.job.Claims;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Site.LoadCode;
 
 /** Holds the zone width the drawings state against the width each plane's roof asks for. */
 final class ZoneWidthClaims implements Question {
@@ -28,12 +30,21 @@ final class ZoneWidthClaims implements Question {
   }
 
   private static void ask(Layout layout, PlaneLayout plane, Length claimed, Answers answers) {
-    Outcome<Widths> widths = new WindRoof(layout.job(), plane.plane()).widths();
+    Outcome<Widths> widths = widths(layout, plane);
     if (widths instanceof Result<Widths> known) {
       answers.add(fact(plane, claimed, known.value()));
     } else if (widths instanceof NotApplicable<Widths> unknown) {
       answers.missing(ZoneWidthClaim.class, subject(plane), unknown.reason(), claimed.at());
     }
+  }
+
+  /** Under EN 1991-1-4 the strip behind a windward edge is what drawings give a width for. */
+  private static Outcome<Widths> widths(Layout layout, PlaneLayout plane) {
+    WindRoof roof = new WindRoof(layout.job(), plane.plane());
+    return roof.code().filter(LoadCode.EN_1991::equals).isPresent()
+        ? EnPlane.of(roof, plane.outline())
+            .then(en -> new Result<>(en.widths(layout.catalogue().codes().windOfEn())))
+        : roof.widths();
   }
 
   private static ZoneWidthClaim fact(PlaneLayout plane, Length claimed, Widths widths) {
