@@ -12,9 +12,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,6 +75,22 @@ class CommandsTest {
   })
   void theExitCodeFollowsTheThreshold(String job, String threshold, int code) {
     assertThat(run("review", "--fail-on", threshold, job)).isEqualTo(code);
+  }
+
+  @Test
+  void aCalculationSheetIsWrittenBesideTheReview(@TempDir Path folder) {
+    Path sheet = folder.resolve("sheet.md");
+    assertThat(run("review", "--calc-sheet", sheet.toString(), "clear")).isZero();
+    assertThat(sheet).content().contains("Calculation sheet", "not an engineer's approval");
+    assertThat(printed()).contains("Review of");
+  }
+
+  @Test
+  void aSheetOfAnUnknownKindIsRefusedBeforeAnythingIsReviewed(@TempDir Path folder) {
+    String sheet = folder.resolve("sheet.doc").toString();
+    assertThat(run("review", "--calc-sheet", sheet, "clear")).isEqualTo(2);
+    assertThat(complaint()).contains("ends in .md or .json, not " + sheet);
+    assertThat(printed()).isEmpty();
   }
 
   @Test

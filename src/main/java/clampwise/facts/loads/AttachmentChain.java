@@ -24,6 +24,8 @@ import java.util.List;
  */
 final class AttachmentChain<S extends LimitState> implements Chain {
 
+  private static final double SAME = 1e-9;
+
   private final FieldLoads loads;
   private final Shares shares;
   private final Attachment attachment;
@@ -75,10 +77,27 @@ final class AttachmentChain<S extends LimitState> implements Chain {
       along.add(along(share, along.size() + 1, work));
     }
     for (Share share : own) {
-      across.add(across(share, across.size() + 1, work));
+      across.add(
+          across.isEmpty() || !isLike(share, own.get(0))
+              ? across(share, across.size() + 1, work)
+              : again(across.get(0), across.size() + 1, share, work));
     }
     sum("E", "force down the slope", along, work);
     sum("N", up() ? "uplift" : "pressure, as a force", across, work);
+  }
+
+  /** Whether two module edges bring the same by the same calculation. */
+  private boolean isLike(Share one, Share other) {
+    double oneM2 = one.areaM2();
+    return Math.abs(oneM2 - other.areaM2()) <= SAME * Math.abs(oneM2)
+        && netPa(one) == netPa(other)
+        && one.module().upM() == other.module().upM();
+  }
+
+  private static Term again(Term first, int number, Share share, Work work) {
+    Term force = Term.force("F_" + number, "from " + share.module().name(), first.si());
+    work.write(force, first.symbol(), Source.STATICS, first);
+    return force;
   }
 
   private Term along(Share share, int number, Work work) {

@@ -5,6 +5,7 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Method;
 import clampwise.calc.statics.LimitState;
+import clampwise.calc.statics.Resistance;
 import clampwise.calc.statics.Strength;
 import clampwise.calc.statics.TestedLoad;
 import clampwise.calc.trail.Measure;
@@ -20,6 +21,7 @@ import clampwise.units.Unit;
 import clampwise.units.Units;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -97,12 +99,30 @@ final class AttachmentUses<S extends LimitState> {
               .row(part)
               .then(row -> Strengths.of(part, row, method(), conversion, new Work(Measure.METRIC)));
       strengths.put(part.value(), known);
+      Subject subject = site.subject().part("attachment " + part);
       if (known instanceof NotApplicable<Strengths<S>> none) {
-        Subject subject = site.subject().part("attachment " + part);
         answers.missing(AttachmentUse.class, subject, none.reason(), part.at());
+      } else if (known instanceof Result<Strengths<S>> strong) {
+        unstated(part, strong.value().resistance());
       }
     }
     return known;
+  }
+
+  /** What a test leaves open is not checked, once for each part. */
+  private void unstated(Text part, Resistance<S> resistance) {
+    Map<String, Optional<Strength<S>>> stated = new LinkedHashMap<>();
+    stated.put("away from the roof", resistance.up());
+    stated.put("toward the roof", resistance.down());
+    stated.put("along the seam", resistance.slope());
+    stated.forEach(
+        (direction, strength) -> {
+          if (strength.isEmpty()) {
+            Subject subject = site.subject().part("attachment " + part).part(direction);
+            String reason = "the test of " + part + " states no load " + direction;
+            answers.missing(AttachmentUse.class, subject, reason, part.at());
+          }
+        });
   }
 
   private void answer(Attachment attachment, Strengths<S> strong) {
@@ -111,15 +131,7 @@ final class AttachmentUses<S extends LimitState> {
     Optional<Used> down = snow ? demands.worst(attachment, strong, false) : Optional.empty();
     Stream.concat(up.stream(), down.stream())
         .max(BY_SHARE)
-        .ifPresentOrElse(
-            used -> answers.add(fact(attachment, strong, used)),
-            () -> missing(subject(attachment), unstated(attachment)));
-  }
-
-  private static String unstated(Attachment attachment) {
-    return "the tests of "
-        + attachment.part().orElseThrow()
-        + " do not state what it may take across the roof and along the seam";
+        .ifPresent(used -> answers.add(fact(attachment, strong, used)));
   }
 
   private AttachmentUse fact(Attachment attachment, Strengths<S> strong, Used used) {

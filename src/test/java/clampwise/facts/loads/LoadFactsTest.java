@@ -1,0 +1,217 @@
+package clampwise.facts.loads;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clampwise.catalogue.CatalogueReader;
+import clampwise.catalogue.LimitsReader;
+import clampwise.facts.Derivation;
+import clampwise.facts.Fact;
+import clampwise.facts.Facts;
+import clampwise.job.JobReader;
+import clampwise.source.Problems;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Loads of the base job of the rules, changed word by word. */
+class LoadFactsTest {
+
+  private static final double PSF = 47.88026;
+  private static final double LBF = 4.4482216;
+
+  private static Facts facts(String... replacements) {
+    String text = text(Path.of("rules/base/seam-roof.yaml"));
+    for (int i = 0; i < replacements.length; i += 2) {
+      assertThat(text).contains(replacements[i]);
+      text = text.replace(replacements[i], replacements[i + 1]);
+    }
+    Problems problems = new Problems();
+    Facts facts =
+        JobReader.read("job.yaml", text, problems)
+            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
+            .orElseThrow();
+    assertThat(problems.sorted()).isEmpty();
+    return facts;
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private static <T extends Fact> List<T> of(Class<T> type, Facts facts) {
+    return facts.facts().stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  private static AttachmentUse worst(Facts facts) {
+    return of(AttachmentUse.class, facts).stream()
+        .max(Comparator.comparingDouble(AttachmentUse::utilisation))
+        .orElseThrow();
+  }
+
+  private static List<String> missing(Class<? extends Fact> type, Facts facts) {
+    return facts.missing().stream()
+        .filter(missing -> missing.question() == type)
+        .map(missing -> missing.reason())
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * Worked by hand: 115 mph, exposure C, 20 ft, gable of 18.4 degrees, zone 1, 21.02 ft²: q_h 25.90
+   * psf, GC_p -1.954 (figure 30.3-2B, second-hand), gamma_a 0.671, gamma_E 1.5: -50.93 psf; 0.6 of
+   * it less 0.6 of the dead load, 2.14 psf across the roof.
+   */
+  @Test
+  void theUpliftOnAModuleIsTheOneWorkedByHand() {
+    Facts facts = facts();
+    assertThat(of(ModuleUse.class, facts))
+        .filteredOn(use -> use.module().equals("A.R2C1"))
+        .singleElement()
+        .satisfies(
+            use -> {
+              assertThat(use.direction()).isEqualTo("up");
+              assertThat(use.combination()).isEqualTo("0.6 D + 0.6 W");
+              assertThat(use.demandPa() / PSF).isCloseTo(29.27, within(0.01));
+            });
+  }
+
+  @Test
+  void inTheMiddleOfALargeArrayTheEdgeFactorDoesNotApply() {
+    Facts facts =
+        facts("rows: 3, columns: 4", "rows: 6, columns: 9", "snow: 20 psf", "snow: 0 psf");
+    List<ModuleUse> uses = of(ModuleUse.class, facts);
+    assertThat(uses)
+        .filteredOn(use -> use.module().equals("A.R1C1"))
+        .allSatisfy(use -> assertThat(use.demandPa() / PSF).isGreaterThan(28));
+    // q_h 25.90 x 1.954 x 0.671 = 33.95 psf without the factor; 0.6 of it less 1.28
+    assertThat(uses)
+        .filteredOn(use -> use.module().equals("A.R3C5"))
+        .allSatisfy(use -> assertThat(use.demandPa() / PSF).isCloseTo(19.1, within(0.05)));
+  }
+
+  @Test
+  void aGapNarrowerThanAQuarterInchEndsTheCreditAndRaisesTheUplift() {
+    double credited = worst(facts()).normalN();
+    double whole = worst(facts("gap: 12 mm\n    top", "gap: 6 mm\n    top")).normalN();
+    // GC_p and internal pressure on the whole module: 25.90 x (1.954 + 0.18) = 55.3 psf
+    assertThat(whole / credited).isCloseTo((0.6 * 55.3 - 1.28) / 29.27, within(0.02));
+  }
+
+  @Test
+  void anUltimateLoadIsDividedByItsSafetyFactor() {
+    double allowable = worst(facts("up: 640 lbf", "up: 256 lbf")).utilisation();
+    double ultimate =
+        worst(
+                facts(
+                    "up: 640 lbf", "up: 640 lbf",
+                    "down: 600 lbf", "down: 1500 lbf",
+                    "along: 410 lbf", "along: 1025 lbf",
+                    "loads-are: allowable", "loads-are: ultimate"))
+            .utilisation();
+    assertThat(ultimate).isCloseTo(allowable, within(1e-9));
+  }
+
+  @Test
+  void strengthDesignComparesFactoredLoadsWithDesignStrengths() {
+    Facts facts =
+        facts(
+            "loads:\n", "loads:\n  method: lrfd\n",
+            "snow: 20 psf", "snow: 0 psf",
+            "loads-are: allowable", "loads-are: resistance");
+    AttachmentUse use = worst(facts);
+    assertThat(use.combination()).isEqualTo("0.9 D + W");
+    assertThat(of(LimitStates.class, facts)).noneMatch(LimitStates::mixed);
+  }
+
+  @Test
+  void aServiceLoadIsNeverHeldAgainstADesignStrength() {
+    Facts facts = facts("loads-are: allowable", "loads-are: resistance");
+    assertThat(of(AttachmentUse.class, facts)).isEmpty();
+    assertThat(of(LimitStates.class, facts)).allMatch(LimitStates::mixed);
+    assertThat(missing(AttachmentUse.class, facts))
+        .containsExactly("a design strength (LRFD) may not be held against service loads (ASD)");
+  }
+
+  @Test
+  void clampsThatShareAnEdgeTakeEqualParts() {
+    Facts facts =
+        facts(
+            "loads:\n",
+            "loads:\n  clamps-share-edge: yes\n",
+            "rows: 3, columns: 4",
+            "rows: 3, columns: 1");
+    List<Double> inner =
+        of(AttachmentUse.class, facts).stream()
+            .filter(use -> use.attachment().startsWith("A.L2"))
+            .map(AttachmentUse::normalN)
+            .toList();
+    assertThat(inner).hasSize(2);
+    assertThat(inner.get(0)).isCloseTo(inner.get(1), within(1e-9));
+  }
+
+  @Test
+  void theLineBetweenTwoRowsCarriesTwiceTheLineAtTheirEnd() {
+    Facts facts = facts("rows: 3, columns: 4", "rows: 3, columns: 1");
+    List<AttachmentUse> uses = of(AttachmentUse.class, facts);
+    double outer = sum(uses, "A.L1");
+    assertThat(sum(uses, "A.L2")).isCloseTo(2 * outer, within(1e-6));
+    // half a module: 29.27 psf x 21.019 ft² / 2
+    assertThat(outer / LBF).isCloseTo(307.6, within(0.2));
+  }
+
+  private static double sum(List<AttachmentUse> uses, String line) {
+    return uses.stream()
+        .filter(use -> use.attachment().startsWith(line))
+        .mapToDouble(AttachmentUse::normalN)
+        .sum();
+  }
+
+  @Test
+  void withoutSnowOnlyThePressureIsNotChecked() {
+    Facts facts = facts("  ground-snow: 20 psf\n", "");
+    assertThat(missing(AttachmentUse.class, facts))
+        .containsExactly("the ground snow load of the site is not given");
+    assertThat(of(AttachmentUse.class, facts))
+        .isNotEmpty()
+        .allMatch(u -> u.pull().equals("uplift"));
+  }
+
+  @Test
+  void withoutWindNeitherUpliftNorPressureIsChecked() {
+    Facts facts = facts("  wind-speed: 115 mph\n", "");
+    assertThat(of(AttachmentUse.class, facts)).isEmpty();
+    assertThat(of(ModuleUse.class, facts)).isEmpty();
+    assertThat(missing(AttachmentUse.class, facts))
+        .containsExactly("the wind speed of the site is not given");
+    assertThat(of(LimitStates.class, facts)).isNotEmpty();
+  }
+
+  @Test
+  void aTestWithoutALoadAlongTheSeamSaysSo() {
+    Facts facts = facts("          along: 410 lbf\n", "");
+    assertThat(missing(AttachmentUse.class, facts))
+        .containsExactly("the test of SC-1 states no load along the seam");
+  }
+
+  @Test
+  void metricAndImperialInputGiveTheSameShares() {
+    double imperial = worst(facts()).utilisation();
+    double metric =
+        worst(
+                facts(
+                    "115 mph", "51.4096 m/s",
+                    "ground-snow: 20 psf", "ground-snow: 957.6052 Pa",
+                    "mean-roof-height: 20 ft", "mean-roof-height: 6.096 m"))
+            .utilisation();
+    // 0.613 and 0.00256 differ by 0.05 %
+    assertThat(metric).isCloseTo(imperial, within(1e-3));
+  }
+}
