@@ -30,7 +30,12 @@ public final class CodeTables {
 
   /** Wind of EN 1991-1-4, with the severe reading where sources disagree. */
   public EnTables windOfEn() {
-    return EnTables.of(file("en-wind.yaml").byKey());
+    return windOfEn(EnTables.Reading.SEVERE);
+  }
+
+  /** Wind of EN 1991-1-4 with one reading of the rows about which sources disagree. */
+  public EnTables windOfEn(EnTables.Reading reading) {
+    return new EnTables(file("en-wind.yaml").byKey(), reading);
   }
 
   /** Snow of EN 1991-1-3. */

@@ -40,7 +40,15 @@ public record Loads(
       @Doc("Whether exposure B has the coefficient 0.70 at least below 30 ft.")
           Optional<Flag> exposureFloor,
       @Doc("Whether walls are reduced where a parapet lends their coefficient to a low roof.")
-          Optional<Flag> wallReduction) {}
+          Optional<Flag> wallReduction,
+      @Doc("Which reading of the rows of EN 1991-1-4 holds about which sources disagree.")
+          Optional<Choice<Loads.DisputedRows>> disputedRows) {}
+
+  /** Readings of a row about which the sources disagree. */
+  public enum DisputedRows {
+    SEVERE,
+    OTHER
+  }
 
   /** Ends of a line of figure 30.3-2F. */
   public enum HipCurve {

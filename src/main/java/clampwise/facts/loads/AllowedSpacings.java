@@ -45,7 +45,7 @@ final class AllowedSpacings<S extends LimitState> {
     if (loads.standard().method() == Method.ASD) {
       new AllowedSpacings<LimitState.Asd>(loads, shares, TestedLoad::allowable, answers).ask();
     } else {
-      new AllowedSpacings<LimitState.Lrfd>(loads, shares, TestedLoad::design, answers).ask();
+      new AllowedSpacings<LimitState.Lrfd>(loads, shares, loads.standard().design(), answers).ask();
     }
   }
 

@@ -61,7 +61,7 @@ final class AttachmentUses<S extends LimitState> {
     if (loads.standard().method() == Method.ASD) {
       new AttachmentUses<LimitState.Asd>(loads, shares, TestedLoad::allowable, answers).ask();
     } else {
-      new AttachmentUses<LimitState.Lrfd>(loads, shares, TestedLoad::design, answers).ask();
+      new AttachmentUses<LimitState.Lrfd>(loads, shares, loads.standard().design(), answers).ask();
     }
   }
 

@@ -21,6 +21,7 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
 import clampwise.job.Choice;
+import clampwise.job.Loads;
 import clampwise.job.Quantity.Speed;
 import clampwise.job.Site;
 import java.util.ArrayList;
@@ -69,7 +70,12 @@ final class EurocodeWind implements FieldWind {
     if (asked.plane().zonesUnknown().isPresent()) {
       return new NotApplicable<>(asked.plane().zonesUnknown().get());
     }
-    EnTables tables = asked.layout().catalogue().codes().windOfEn();
+    EnTables.Reading reading =
+        asked
+            .wind(Loads.WindReading::disputedRows)
+            .map(chosen -> EnTables.Reading.valueOf(chosen.value().name()))
+            .orElse(EnTables.Reading.SEVERE);
+    EnTables tables = asked.layout().catalogue().codes().windOfEn(reading);
     return EnPlane.of(asked.roof(), asked.plane().outline())
         .then(plane -> new Result<>(new EurocodeWind(asked, tables, plane)));
   }

@@ -8,6 +8,10 @@ import clampwise.calc.combination.Combination;
 import clampwise.calc.combination.Combinations;
 import clampwise.calc.combination.Method;
 import clampwise.calc.combination.PartialFactors;
+import clampwise.calc.statics.LimitState.Lrfd;
+import clampwise.calc.statics.Strength;
+import clampwise.calc.statics.TestedLoad;
+import clampwise.calc.statics.TestedLoad.Meaning;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.job.Loads;
@@ -57,6 +61,17 @@ record Standard(
         distinct(Combinations.of(characteristic).all()),
         EurocodeWind.of(site),
         EurocodeSnow.of(site));
+  }
+
+  /** How the load of a test becomes a design strength. */
+  Strengths.Conversion<Lrfd> design() {
+    return words.equals(StateWords.EUROCODE) ? Standard::resistance : TestedLoad::design;
+  }
+
+  private static Outcome<Strength<Lrfd>> resistance(TestedLoad load, String direction, Work work) {
+    return load.meaning() == Meaning.ALLOWABLE
+        ? new NotApplicable<>("an allowable load may not be held against design values of EN 1990")
+        : load.design(direction, work);
   }
 
   private static Standard asce(FieldSite site, AsceEdition edition) {
