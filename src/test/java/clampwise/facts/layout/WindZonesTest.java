@@ -173,9 +173,12 @@ class WindZonesTest {
     roof(RoofShape.GABLE, LoadCode.ASCE_7_22, 100, 30, 18);
     job.slope = Optional.empty();
     assertThat(job.plane().zonesUnknown()).contains("the slope of the plane is not given");
-    roof(RoofShape.GABLE, LoadCode.EN_1991, 100, 30, 18);
+    roof(RoofShape.HIP, LoadCode.EN_1991, 100, 30, 18);
     assertThat(job.plane().zonesUnknown())
-        .contains("wind zones of EN 1991 are not part of this version");
+        .contains("hip roofs of EN 1991-1-4 are not part of this version");
+    roof(RoofShape.GABLE, LoadCode.EN_1991, 60, 30, 18);
+    assertThat(job.plane().zonesUnknown())
+        .hasValueSatisfying(why -> assertThat(why).startsWith("the plane covers a part of"));
   }
 
   private void roof(
