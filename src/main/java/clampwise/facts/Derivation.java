@@ -39,15 +39,16 @@ public final class Derivation {
     return answers;
   }
 
+  /** What takes longest comes first, so that no core is left waiting for it at the end. */
   private static Stream<Question> questions() {
     return Stream.of(
+            LoadQuestions.ALL,
             ClampQuestions.ALL,
             RoofQuestions.ALL,
             BondingQuestions.ALL,
             SurveyQuestions.ALL,
             MovementQuestions.ALL,
-            WeightQuestions.ALL,
-            LoadQuestions.ALL)
+            WeightQuestions.ALL)
         .flatMap(List::stream);
   }
 

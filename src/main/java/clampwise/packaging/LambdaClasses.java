@@ -1,5 +1,8 @@
 package clampwise.packaging;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -12,7 +15,7 @@ import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
-/** Replaces the lambdas of one class by generated classes beside it. */
+/** Replaces the lambdas of one class by generated classes beside it, one for each interface. */
 final class LambdaClasses {
 
   private static final String FACTORY = "java/lang/invoke/LambdaMetafactory";
@@ -24,7 +27,11 @@ final class LambdaClasses {
 
   private final ClassNode host;
   private final Access access;
-  private final Map<String, byte[]> made = new TreeMap<>();
+  private final Map<String, List<Lambda>> byClass = new TreeMap<>();
+  private final Map<Kind, String> names = new HashMap<>();
+
+  /** What lambdas of one class have in common. */
+  private record Kind(Type type, String name, Type erased) {}
 
   LambdaClasses(ClassNode host, Access access) {
     this.host = host;
@@ -33,6 +40,10 @@ final class LambdaClasses {
 
   /** The generated classes by internal name. */
   Map<String, byte[]> made() {
+    Map<String, byte[]> made = new TreeMap<>();
+    byClass.forEach(
+        (name, lambdas) ->
+            made.put(name, LambdaWriter.write(lambdas, name, Access.nestOf(host), Opcodes.V11)));
     return made;
   }
 
@@ -82,9 +93,16 @@ final class LambdaClasses {
   }
 
   private MethodInsnNode make(Lambda lambda) {
-    String name = host.name + "$$Plain" + made.size();
-    made.put(name, LambdaWriter.write(lambda, name, Access.nestOf(host), Opcodes.V11));
+    Kind kind = new Kind(lambda.creation().getReturnType(), lambda.name(), lambda.erased());
+    String next = host.name + "$$Plain" + names.size();
+    String name = names.computeIfAbsent(kind, key -> next);
+    List<Lambda> lambdas = byClass.computeIfAbsent(name, key -> new ArrayList<>());
+    lambdas.add(lambda);
     return new MethodInsnNode(
-        Opcodes.INVOKESTATIC, name, LambdaWriter.MAKE, lambda.creation().getDescriptor(), false);
+        Opcodes.INVOKESTATIC,
+        name,
+        LambdaWriter.maker(lambdas.size() - 1),
+        lambda.creation().getDescriptor(),
+        false);
   }
 }

@@ -6,103 +6,145 @@ import static org.objectweb.asm.Opcodes.ACC_PUBLIC;
 import static org.objectweb.asm.Opcodes.ACC_STATIC;
 import static org.objectweb.asm.Opcodes.ACC_SYNTHETIC;
 
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Handle;
+import org.objectweb.asm.Label;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 import org.objectweb.asm.commons.GeneratorAdapter;
 import org.objectweb.asm.commons.Method;
 
-/** Writes the class of one lambda. */
+/**
+ * Writes one class for all lambdas of a host that implement the same interface: an instance knows
+ * which of them it is. Each class more costs a start as much as reading three lines of a job.
+ */
 final class LambdaWriter {
 
-  /** The method that makes an instance from the captured values. */
-  static final String MAKE = "make";
-
-  private static final String ONLY = "ONLY";
+  private static final String WHICH = "which";
   private static final Type OBJECT = Type.getObjectType("java/lang/Object");
 
-  private final Lambda lambda;
+  private final List<Lambda> lambdas;
   private final Type self;
-  private final ClassWriter out = new ClassWriter(ClassWriter.COMPUTE_MAXS);
+  private final ClassWriter out = new ClassWriter(ClassWriter.COMPUTE_FRAMES);
 
-  private LambdaWriter(Lambda lambda, String name) {
-    this.lambda = lambda;
+  private LambdaWriter(List<Lambda> lambdas, String name) {
+    this.lambdas = lambdas;
     this.self = Type.getObjectType(name);
   }
 
-  static byte[] write(Lambda lambda, String name, String nestHost, int version) {
-    LambdaWriter writer = new LambdaWriter(lambda, name);
+  /** The class; its methods {@link #maker} make the instances from the captured values. */
+  static byte[] write(List<Lambda> lambdas, String name, String nestHost, int version) {
+    LambdaWriter writer = new LambdaWriter(lambdas, name);
     writer.open(nestHost, version);
-    writer.constructor();
-    writer.maker();
+    writer.constructors();
+    for (int i = 0; i < lambdas.size(); i++) {
+      writer.writeMaker(i);
+    }
     writer.method();
     writer.out.visitEnd();
     return writer.out.toByteArray();
   }
 
+  /** Name of the method that makes an instance of a lambda. */
+  static String maker(int lambda) {
+    return "make" + lambda;
+  }
+
   private void open(String nestHost, int version) {
-    String[] interfaces = {lambda.creation().getReturnType().getInternalName()};
+    String[] interfaces = {lambdas.get(0).creation().getReturnType().getInternalName()};
     int access = ACC_FINAL | ACC_SYNTHETIC;
     out.visit(version, access, self.getInternalName(), null, OBJECT.getInternalName(), interfaces);
     out.visitNestHost(nestHost);
-    for (int i = 0; i < lambda.captured().length; i++) {
-      String type = lambda.captured()[i].getDescriptor();
-      out.visitField(ACC_PRIVATE | ACC_FINAL, field(i), type, null, null).visitEnd();
+    Map<String, Type> fields = new LinkedHashMap<>(Map.of(WHICH, Type.INT_TYPE));
+    for (Lambda lambda : lambdas) {
+      for (int i = 0; i < lambda.captured().length; i++) {
+        Type stored = stored(lambda.captured()[i]);
+        fields.put(field(i, stored), stored);
+      }
+    }
+    fields.forEach(
+        (name, type) ->
+            out.visitField(ACC_PRIVATE, name, type.getDescriptor(), null, null).visitEnd());
+  }
+
+  /** One constructor for each kind of captured values. */
+  private void constructors() {
+    Set<Method> written = new LinkedHashSet<>();
+    for (Lambda lambda : lambdas) {
+      if (written.add(constructor(lambda))) {
+        write(constructor(lambda));
+      }
     }
   }
 
-  private void constructor() {
-    Method init = new Method("<init>", Type.VOID_TYPE, lambda.captured());
-    GeneratorAdapter code = code(ACC_PRIVATE, init);
+  private void write(Method constructor) {
+    GeneratorAdapter code = code(ACC_PRIVATE, constructor);
     code.loadThis();
     code.invokeConstructor(OBJECT, new Method("<init>", "()V"));
-    for (int i = 0; i < lambda.captured().length; i++) {
+    code.loadThis();
+    code.loadArg(0);
+    code.putField(self, WHICH, Type.INT_TYPE);
+    for (int i = 1; i < constructor.getArgumentTypes().length; i++) {
+      Type stored = constructor.getArgumentTypes()[i];
       code.loadThis();
       code.loadArg(i);
-      code.putField(self, field(i), lambda.captured()[i]);
+      code.putField(self, field(i - 1, stored), stored);
     }
     code.returnValue();
     code.endMethod();
   }
 
-  /** A lambda that captures nothing has one instance. */
-  private void maker() {
-    boolean only = lambda.captured().length == 0;
-    if (only) {
-      out.visitField(ACC_STATIC | ACC_FINAL, ONLY, self.getDescriptor(), null, null).visitEnd();
-      GeneratorAdapter start = code(ACC_STATIC, new Method("<clinit>", "()V"));
-      create(start);
-      start.putStatic(self, ONLY, self);
-      start.returnValue();
-      start.endMethod();
+  private static Method constructor(Lambda lambda) {
+    Type[] captured = lambda.captured();
+    Type[] taken = new Type[captured.length + 1];
+    taken[0] = Type.INT_TYPE;
+    for (int i = 0; i < captured.length; i++) {
+      taken[i + 1] = stored(captured[i]);
     }
-    GeneratorAdapter code = code(ACC_STATIC, new Method(MAKE, lambda.creation().getDescriptor()));
-    if (only) {
-      code.getStatic(self, ONLY, self);
-    } else {
-      create(code);
-    }
-    code.returnValue();
-    code.endMethod();
+    return new Method("<init>", Type.VOID_TYPE, taken);
   }
 
-  private void create(GeneratorAdapter code) {
+  private void writeMaker(int index) {
+    Lambda lambda = lambdas.get(index);
+    GeneratorAdapter code =
+        code(ACC_STATIC, new Method(maker(index), lambda.creation().getDescriptor()));
     code.newInstance(self);
     code.dup();
+    code.push(index);
     code.loadArgs();
-    code.invokeConstructor(self, new Method("<init>", Type.VOID_TYPE, lambda.captured()));
+    code.invokeConstructor(self, constructor(lambda));
+    code.returnValue();
+    code.endMethod();
   }
 
   private void method() {
-    GeneratorAdapter code =
-        code(ACC_PUBLIC, new Method(lambda.name(), lambda.erased().getDescriptor()));
+    Lambda any = lambdas.get(0);
+    GeneratorAdapter code = code(ACC_PUBLIC, new Method(any.name(), any.erased().getDescriptor()));
+    Label[] starts = lambdas.stream().map(lambda -> new Label()).toArray(Label[]::new);
+    if (starts.length > 1) {
+      code.loadThis();
+      code.getField(self, WHICH, Type.INT_TYPE);
+      code.visitTableSwitchInsn(0, starts.length - 1, starts[starts.length - 1], starts);
+    }
+    for (int i = 0; i < starts.length; i++) {
+      code.mark(starts[i]);
+      body(code, lambdas.get(i));
+    }
+    code.endMethod();
+  }
+
+  private void body(GeneratorAdapter code, Lambda lambda) {
     if (lambda.isConstructor()) {
       code.newInstance(lambda.given());
       code.dup();
     }
-    arguments(code);
-    call(code);
+    arguments(code, lambda);
+    call(code, lambda);
     Type wanted = lambda.erased().getReturnType();
     if (wanted.getSort() == Type.VOID) {
       Conversion.write(code, lambda.given(), wanted);
@@ -111,15 +153,16 @@ final class LambdaWriter {
       Conversion.write(code, lambda.shape().getReturnType(), wanted);
     }
     code.returnValue();
-    code.endMethod();
   }
 
-  private void arguments(GeneratorAdapter code) {
+  private void arguments(GeneratorAdapter code, Lambda lambda) {
     Type[] captured = lambda.captured();
     Type[] taken = lambda.taken();
     for (int i = 0; i < captured.length; i++) {
+      Type stored = stored(captured[i]);
       code.loadThis();
-      code.getField(self, field(i), captured[i]);
+      code.getField(self, field(i, stored), stored);
+      Conversion.write(code, stored, captured[i]);
       Conversion.write(code, captured[i], taken[i]);
     }
     Type[] erased = lambda.erased().getArgumentTypes();
@@ -131,7 +174,7 @@ final class LambdaWriter {
     }
   }
 
-  private void call(GeneratorAdapter code) {
+  private static void call(GeneratorAdapter code, Lambda lambda) {
     Handle method = lambda.method();
     int step =
         switch (method.getTag()) {
@@ -150,7 +193,12 @@ final class LambdaWriter {
         out.visitMethod(access, method.getName(), method.getDescriptor(), null, null));
   }
 
-  private static String field(int index) {
-    return "value" + index;
+  /** Objects of all types share fields. */
+  private static Type stored(Type captured) {
+    return captured.getSort() < Type.ARRAY ? captured : OBJECT;
+  }
+
+  private static String field(int index, Type stored) {
+    return "value" + index + stored.getDescriptor().charAt(0);
   }
 }

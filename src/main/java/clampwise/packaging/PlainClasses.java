@@ -51,11 +51,12 @@ final class PlainClasses {
     if (linked || derived || joined) {
       changed.put(name, written(host));
     }
-    changed.putAll(lambdas.made());
-    if (!lambdas.made().isEmpty()) {
+    Map<String, byte[]> made = lambdas.made();
+    changed.putAll(made);
+    if (!made.isEmpty()) {
       newMembers
           .computeIfAbsent(Access.nestOf(host), nest -> new ArrayList<>())
-          .addAll(lambdas.made().keySet());
+          .addAll(made.keySet());
     }
   }
 

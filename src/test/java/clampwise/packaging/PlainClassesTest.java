@@ -33,7 +33,7 @@ class PlainClassesTest {
   void nothingIsLeftToLinkAtRunTime() throws IOException {
     Map<String, byte[]> all = rewritten();
 
-    assertThat(all).hasSizeGreaterThan(samples().size() + 10);
+    assertThat(all).hasSizeGreaterThan(samples().size() + 5);
     assertThat(all.values()).allSatisfy(bytes -> assertThat(linked(bytes)).isZero());
   }
 

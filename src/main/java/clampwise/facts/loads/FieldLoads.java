@@ -29,6 +29,7 @@ final class FieldLoads {
   private final Map<Key, ModuleLoad> known = new HashMap<>();
   private final Map<String, ModuleLoad> modules = new HashMap<>();
   private final Map<Place, Outcome<Pressures>> winds = new HashMap<>();
+  private final Map<String, Place> places = new HashMap<>();
   private final Optional<String> windUnknown;
 
   private record Key(Place place, double snowPa, ModuleType type) {}
@@ -84,7 +85,9 @@ final class FieldLoads {
   }
 
   private Place place(PlacedModule module) {
-    return standard.wind().result().map(wind -> wind.place(module)).orElse(NOWHERE);
+    return places.computeIfAbsent(
+        module.name(),
+        name -> standard.wind().result().map(wind -> wind.place(module)).orElse(NOWHERE));
   }
 
   private Outcome<Pressures> wind(Place place) {
