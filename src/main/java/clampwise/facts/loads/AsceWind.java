@@ -157,8 +157,7 @@ final class AsceWind implements FieldWind {
     if (zone.isEmpty()) {
       return new NotApplicable<>("a clip lies in no wind zone of its plane");
     }
-    Outcome<Velocity> velocity =
-        VelocityPressure.of(code, site, building.roof().heightM(), work);
+    Outcome<Velocity> velocity = VelocityPressure.of(code, site, building.roof().heightM(), work);
     return EffectiveArea.of(code, spanM, widthM, work)
         .then(
             areaM2 ->

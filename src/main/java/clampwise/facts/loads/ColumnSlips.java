@@ -78,8 +78,7 @@ final class ColumnSlips<S extends LimitState> {
         .part()
         .map(part -> slips.computeIfAbsent(part.value(), name -> slipN(part)))
         .orElseGet(
-            () ->
-                new NotApplicable<>(attachment.name() + " names no seam clamp or rib bracket"));
+            () -> new NotApplicable<>(attachment.name() + " names no seam clamp or rib bracket"));
   }
 
   private Outcome<Double> slipN(Text part) {
@@ -88,11 +87,7 @@ final class ColumnSlips<S extends LimitState> {
         .then(
             row ->
                 Strengths.of(
-                    part,
-                    row,
-                    loads.standard().method(),
-                    conversion,
-                    new Work(Measure.METRIC)))
+                    part, row, loads.standard().method(), conversion, new Work(Measure.METRIC)))
         .then(
             strong ->
                 strong

@@ -18,7 +18,6 @@ import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Adds up all that pulls each panel run of a floating covering down the slope, which ends at its
@@ -42,8 +41,7 @@ final class FixedPointForces {
     plane
         .onClips()
         .filter(
-            panel ->
-                panel.clips().filter(clips -> clips.value() == Panel.Clips.FIXED).isEmpty())
+            panel -> panel.clips().filter(clips -> clips.value() == Panel.Clips.FIXED).isEmpty())
         .ifPresent(panel -> new FixedPointForces(plane, panel, answers).ask());
   }
 
@@ -60,7 +58,8 @@ final class FixedPointForces {
   /** What the fixed point may take, or the first thing that is missing for all runs. */
   private Outcome<Double> strengthN() {
     if (panel.clips().isEmpty()) {
-      return new NotApplicable<>("whether " + plane.covering() + " floats on its clips is not given");
+      return new NotApplicable<>(
+          "whether " + plane.covering() + " floats on its clips is not given");
     }
     if (plane.slopeUnknown().isPresent()) {
       return new NotApplicable<>(plane.slopeUnknown().get());

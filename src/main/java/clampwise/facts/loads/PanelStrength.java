@@ -25,10 +25,13 @@ final class PanelStrength {
   static Outcome<Double> of(Panel.Strength written, String what, Method method) {
     if (written.loadsAre().isEmpty()) {
       return new NotApplicable<>(
-          "whether the strength of " + what + " is allowable, ultimate or a resistance is not given");
+          "whether the strength of "
+              + what
+              + " is allowable, ultimate or a resistance is not given");
     }
     Work work = new Work(Measure.METRIC);
-    TestedLoad load = new TestedLoad(written.force().n(), meaning(written), factor(written, method));
+    TestedLoad load =
+        new TestedLoad(written.force().n(), meaning(written), factor(written, method));
     Outcome<Double> strengthN =
         method == Method.ASD
             ? load.allowable("p", work).then(strength -> new Result<>(strength.forceN()))

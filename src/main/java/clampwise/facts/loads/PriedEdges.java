@@ -57,13 +57,17 @@ final class PriedEdges {
   private record Line(Held worst, int pried) {
 
     Line with(Line other) {
-      return new Line(
-          other.worst.leastN < worst.leastN ? other.worst : worst, pried + other.pried);
+      return new Line(other.worst.leastN < worst.leastN ? other.worst : worst, pried + other.pried);
     }
   }
 
   private record Held(
-      ModuleEdge edge, int combination, Attachment least, double leastN, Attachment most, double mostN) {
+      ModuleEdge edge,
+      int combination,
+      Attachment least,
+      double leastN,
+      Attachment most,
+      double mostN) {
 
     boolean isPried() {
       return leastN < 0;

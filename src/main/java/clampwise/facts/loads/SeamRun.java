@@ -84,9 +84,7 @@ record SeamRun(SeamLine seam, int part, int parts, double fromM, double toM, Lis
       if (forces instanceof NotApplicable<List<Demands.Force>> none) {
         return new NotApplicable<>(none.reason());
       }
-      forces
-          .result()
-          .ifPresent(known -> pulls.add(new Pull(each.attachment, each.field, known)));
+      forces.result().ifPresent(known -> pulls.add(new Pull(each.attachment, each.field, known)));
     }
     return new Result<>(pulls);
   }
