@@ -46,7 +46,7 @@ final class ColumnSlips<S extends LimitState> {
     if (field.loads().standard().method() == Method.ASD) {
       new ColumnSlips<LimitState.Asd>(field, TestedLoad::allowable, answers).ask();
     } else {
-      new ColumnSlips<LimitState.Lrfd>(field, TestedLoad::design, answers).ask();
+      new ColumnSlips<LimitState.Lrfd>(field, field.loads().standard().design(), answers).ask();
     }
   }
 

@@ -5,6 +5,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.en.EnTables;
+import clampwise.calc.en.InternalPressure;
 import clampwise.calc.en.PeakPressure;
 import clampwise.calc.en.RoofWind;
 import clampwise.calc.en.RoofWind.Extremes;
@@ -20,11 +21,14 @@ import clampwise.facts.layout.EnPlane;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
+import clampwise.job.Building;
+import clampwise.job.Building.Enclosure;
 import clampwise.job.Choice;
 import clampwise.job.Loads;
 import clampwise.job.Quantity.Speed;
 import clampwise.job.Site;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -144,6 +148,45 @@ final class EurocodeWind implements FieldWind {
     zone("pressure", worst.down(), place, work);
     double towardPa = coefficients.pressurePa(worst.down().zone(), peakPa, work);
     return new Pressures(towardPa, awayPa);
+  }
+
+  /**
+   * With internal pressure, on the area that the sheet spans; of the zones that share a name the
+   * one with the most suction.
+   */
+  @Override
+  public Outcome<Pressures> bare(String zone, double spanM, double widthM, Work work) {
+    if (hasDominantOpening()) {
+      return new NotApplicable<>(
+          "internal pressure of buildings with a dominant opening (EN 1991-1-4) is not part of this"
+              + " version");
+    }
+    double areaM2 = spanM * widthM;
+    Optional<ZonePressure> worst =
+        wind(areaM2).zones().stream()
+            .filter(each -> each.zone().name().equals(zone))
+            .min(Comparator.comparingDouble(ZonePressure::suctionPa));
+    return worst.isEmpty()
+        ? new NotApplicable<>("a clip lies in no wind zone of its plane")
+        : peak(work).then(peak -> new Result<>(bare(worst.get(), areaM2, peak.peakPa(), work)));
+  }
+
+  private boolean hasDominantOpening() {
+    return asked
+        .job()
+        .building()
+        .flatMap(Building::enclosure)
+        .filter(written -> written.value() != Enclosure.ENCLOSED)
+        .isPresent();
+  }
+
+  private Pressures bare(ZonePressure worst, double areaM2, double peakPa, Work work) {
+    ZoneCoefficients coefficients = new ZoneCoefficients(tables, plane.roof(), areaM2);
+    double awayPa = coefficients.suctionPa(worst.zone(), peakPa, work);
+    double towardPa = coefficients.pressurePa(worst.zone(), peakPa, work);
+    return new Pressures(
+        InternalPressure.towardPa(tables, towardPa, peakPa, work),
+        InternalPressure.awayPa(tables, awayPa, peakPa, work));
   }
 
   private static void zone(String pull, ZonePressure worst, Place place, Work work) {
