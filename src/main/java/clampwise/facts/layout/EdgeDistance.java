@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
@@ -37,7 +36,9 @@ public record EdgeDistance(PlaneEdge edge, double inPlaneM, OptionalDouble inPla
     return new EdgeDistance(
         edge,
         distanceM(edge.line(), module, 1),
-        cosine.stream().map(factor -> distanceM(edge.line(), module, factor)).findFirst());
+        cosine.isPresent()
+            ? OptionalDouble.of(distanceM(edge.line(), module, cosine.getAsDouble()))
+            : OptionalDouble.empty());
   }
 
   /** Distance with everything up the slope shortened by a factor. */
@@ -45,12 +46,11 @@ public record EdgeDistance(PlaneEdge edge, double inPlaneM, OptionalDouble inPla
     LineSegment line = new LineSegment(shortened(edge.p0, factor), shortened(edge.p1, factor));
     Coordinate[] corners = corners(module, factor);
     boolean within = within(line.p0, corners) || within(line.p1, corners);
-    double leastM =
-        Stream.iterate(0, i -> i < corners.length, i -> i + 1)
-            .map(i -> new LineSegment(corners[i], corners[(i + 1) % corners.length]))
-            .mapToDouble(line::distance)
-            .min()
-            .orElseThrow();
+    double leastM = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < corners.length; i++) {
+      LineSegment side = new LineSegment(corners[i], corners[(i + 1) % corners.length]);
+      leastM = Math.min(leastM, line.distance(side));
+    }
     return within ? 0 : Snap.m(leastM);
   }
 
