@@ -78,7 +78,7 @@ final class ReviewCommand {
   private String prose(List<Review> reviews, ReviewOptions options) {
     Sheet sheet = new Sheet(console.screen().textWidth(), paint(options.colouring()));
     TextReport report = new TextReport(sheet);
-    reviews.forEach(options.quiet() ? report::writeMarks : report::write);
+    reviews.forEach(options.quiet() ? report::writeQuietly : report::write);
     if (!options.quiet() && !reviews.isEmpty()) {
       report.writeCautions();
     }
@@ -88,7 +88,7 @@ final class ReviewCommand {
   private static StringBuilder lines(List<Review> reviews, boolean quiet) {
     StringBuilder out = new StringBuilder();
     LineReport report = new LineReport(out);
-    reviews.forEach(quiet ? report::writeMarks : report::write);
+    reviews.forEach(quiet ? report::writeQuietly : report::write);
     return out;
   }
 

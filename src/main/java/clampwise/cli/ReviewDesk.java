@@ -47,6 +47,6 @@ final class ReviewDesk implements Desk {
 
   private static Review unreadable(String name, String found) {
     Problem problem = Problem.of(Span.startOf(name), found, "a readable file");
-    return new Review(name, "", List.of(problem), List.of(), List.of(), List.of());
+    return new Review(name, "", 0, List.of(problem), List.of(), List.of(), List.of());
   }
 }

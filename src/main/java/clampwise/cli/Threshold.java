@@ -28,6 +28,7 @@ enum Threshold {
     return new Review(
         review.file(),
         review.title(),
+        review.modules(),
         review.problems(),
         kept,
         review.notChecked(),

@@ -28,6 +28,7 @@ public final class Derivation {
     Layout layout = new LayoutBuilder(limits).build(job, catalogue, problems);
     BondingNames.check(layout, problems);
     Answers answers = answers(layout, limits);
+    NoModules.tell(layout, answers);
     return new Facts(layout, answers.facts(), answers.missing());
   }
 

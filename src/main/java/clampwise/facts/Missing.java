@@ -6,7 +6,8 @@ import clampwise.source.Span;
 /**
  * A question that could not be answered for a subject.
  *
- * @param question the fact type that would have answered it
+ * @param question the fact type that would have answered it; {@link Fact} itself where nothing was
+ *     there to ask any question about
  * @param subject what it was asked about
  * @param reason which input is missing, in the designer's words, such as {@code the frame height of
  *     module M is not given}

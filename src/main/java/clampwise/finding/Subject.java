@@ -21,7 +21,7 @@ public record Subject(String path) implements Comparable<Subject> {
 
   @Override
   public int compareTo(Subject other) {
-    return path.compareTo(other.path);
+    return NaturalOrder.compare(path, other.path);
   }
 
   @Override

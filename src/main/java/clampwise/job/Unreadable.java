@@ -27,6 +27,16 @@ public record Unreadable(Set<List<String>> paths) {
     return paths.stream().anyMatch(lost -> startsWith(List.of(path), lost));
   }
 
+  /** Says that something is not given, or that it could not be read where it is. */
+  public String missing(String what, String... path) {
+    return unwritten(what + " is not given", what, path);
+  }
+
+  /** Says that something could not be read, or what else is to be said where nobody wrote it. */
+  public String unwritten(String unwritten, String what, String... path) {
+    return touches(path) ? what + " could not be read" : unwritten;
+  }
+
   private boolean touches(List<String> path) {
     return paths.stream().anyMatch(lost -> startsWith(lost, path) || startsWith(path, lost));
   }

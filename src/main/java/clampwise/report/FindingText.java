@@ -81,7 +81,8 @@ final class FindingText {
       return;
     }
     Set<String> places = new LinkedHashSet<>();
-    finding.places().forEach(place -> places.add(place(place, finding)));
+    boolean alike = finding.places().stream().map(Place::comparison).distinct().count() == 1;
+    finding.places().forEach(place -> places.add(place(place, finding, alike)));
     int shown = places.size() <= PLACES_SHOWN + 1 ? places.size() : PLACES_SHOWN;
     String label = "places";
     for (String place : places.stream().limit(shown).toList()) {
@@ -93,8 +94,8 @@ final class FindingText {
     }
   }
 
-  private static String place(Place place, Finding finding) {
-    String numbers = place.comparison().map(FindingText::numbers).orElse("");
+  private static String place(Place place, Finding finding, boolean alike) {
+    String numbers = alike ? "" : place.comparison().map(FindingText::numbers).orElse("");
     String written = place.at().equals(finding.at()) ? "" : ", written at " + place.at();
     return place.subject().path() + numbers + written;
   }

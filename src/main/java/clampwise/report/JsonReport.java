@@ -86,6 +86,7 @@ public final class JsonReport {
 
   private void counts(Review review) throws IOException {
     json.writeObjectFieldStart("counts");
+    json.writeNumberField("modules", review.modules());
     json.writeNumberField("problems", review.problems().size());
     for (Severity severity : Severity.values()) {
       long count = review.findings().stream().filter(f -> f.severity() == severity).count();

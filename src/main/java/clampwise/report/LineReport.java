@@ -23,7 +23,15 @@ public final class LineReport {
     writeMarks(review);
     for (NotCheckedGroup group : NotCheckedGroup.of(review.notChecked())) {
       String message = "not checked: " + group.reason();
-      line(group.at(), "note", message, String.join(", ", group.rules()));
+      line(group.at(), "note", message, group.rulesInShort());
+    }
+  }
+
+  /** Only problems and findings, and whether there was anything to review at all. */
+  public void writeQuietly(Review review) {
+    writeMarks(review);
+    if (review.modules() == 0) {
+      line(Span.startOf(review.file()), "note", "no module was reviewed", "not-checked");
     }
   }
 
@@ -38,8 +46,8 @@ public final class LineReport {
   }
 
   private static String message(Finding finding) {
-    int others = finding.places().size() - 1;
-    return others < 1 ? finding.message() : finding.message() + " (and " + others + " more)";
+    int places = finding.places().size();
+    return places < 2 ? finding.message() : finding.message() + " (" + places + " places)";
   }
 
   private void line(Span at, String severity, String message, String rule) {

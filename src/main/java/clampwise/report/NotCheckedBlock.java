@@ -30,7 +30,7 @@ record NotCheckedBlock(List<NotCheckedGroup> groups) {
     }
     int body = indent + mark.length();
     sheet.whole(body, Role.PLACE, groups.get(0).at().toString());
-    sheet.labelled(body, "rules", String.join(", ", groups.get(0).rules()));
+    sheet.labelled(body, "rules", groups.get(0).rulesInShort());
   }
 
   private static String subjects(NotCheckedGroup group) {

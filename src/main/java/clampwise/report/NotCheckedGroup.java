@@ -19,6 +19,9 @@ import java.util.TreeSet;
  */
 record NotCheckedGroup(String reason, Span at, List<String> rules, int subjects) {
 
+  /** Rules that are all named before the rest is only counted. */
+  private static final int RULES_SHOWN = 12;
+
   private record Key(String reason, Span at) {}
 
   /** The groups, in the order in which their first member stands in the review. */
@@ -31,6 +34,13 @@ record NotCheckedGroup(String reason, Span at, List<String> rules, int subjects)
     List<NotCheckedGroup> groups = new ArrayList<>();
     byReason.forEach((key, members) -> groups.add(of(key, members)));
     return groups;
+  }
+
+  /** The rules, only counted where there are too many to read. */
+  String rulesInShort() {
+    return rules.size() <= RULES_SHOWN
+        ? String.join(", ", rules)
+        : String.join(", ", rules.subList(0, 2)) + " and " + (rules.size() - 2) + " more";
   }
 
   private static NotCheckedGroup of(Key key, List<NotChecked> members) {

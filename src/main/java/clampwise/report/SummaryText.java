@@ -7,6 +7,9 @@ import clampwise.review.Review;
 /** The counts at the end of a review. */
 final class SummaryText {
 
+  /** What is said of a job in which there was nothing to review. */
+  static final String NO_MODULE = "No module was reviewed.";
+
   private static final int INDENT = 2;
 
   private final Sheet sheet;
@@ -18,6 +21,9 @@ final class SummaryText {
   void write(Review review) {
     sheet.gap();
     sheet.prose(0, Role.HEADING, "Counts");
+    if (review.modules() == 0) {
+      sheet.prose(INDENT, Role.ERROR, NO_MODULE);
+    }
     sheet.prose(INDENT, Role.PLAIN, findings(review) + ".");
     sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
     if (!review.problems().isEmpty()) {

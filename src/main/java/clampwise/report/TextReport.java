@@ -36,6 +36,16 @@ public final class TextReport {
     new SummaryText(sheet).write(review);
   }
 
+  /** Only what has to change, and whether there was anything to review at all. */
+  public void writeQuietly(Review review) {
+    writeMarks(review);
+    if (review.modules() == 0) {
+      sheet.gap();
+      sheet.whole(0, Role.PLACE, review.file());
+      sheet.prose(0, Role.ERROR, SummaryText.NO_MODULE);
+    }
+  }
+
   /** Only what has to change: problems of reading and findings. */
   public void writeMarks(Review review) {
     number = 0;

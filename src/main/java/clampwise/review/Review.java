@@ -12,6 +12,7 @@ import java.util.List;
  *
  * @param file the job file as the user named it
  * @param title what the job is called
+ * @param modules modules that were laid out; of none nothing was reviewed
  * @param problems what could not be read
  * @param findings in the one order every report uses
  * @param notChecked what could not be judged, and why
@@ -21,6 +22,7 @@ import java.util.List;
 public record Review(
     String file,
     String title,
+    int modules,
     List<Problem> problems,
     List<Finding> findings,
     List<NotChecked> notChecked,

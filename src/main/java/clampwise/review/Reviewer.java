@@ -71,7 +71,12 @@ public final class Reviewer {
 
   private Review review(String name, Optional<Job> job, Problems problems) {
     return job.map(read -> judge(name, read, problems))
-        .orElseGet(() -> new Review(name, "", problems.sorted(), List.of(), List.of(), List.of()));
+        .orElseGet(
+            () -> new Review(name, "", 0, problems.sorted(), List.of(), List.of(), List.of()));
+  }
+
+  private static int modules(Facts facts) {
+    return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
   }
 
   private Review judge(String name, Job job, Problems problems) {
@@ -81,6 +86,7 @@ public final class Reviewer {
     return new Review(
         name,
         job.job().value(),
+        modules(facts),
         problems.sorted(),
         judgement.findings(),
         judgement.notChecked(),

@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * A text with placeholders: {@code {name}} is replaced by the component of that name, {@code
- * {name|words}} by the words where the component is empty.
+ * {name|words}} by the words where the component is empty, {@code {name:one/many}} by the first
+ * word where the component is the number 1 and by the second where it is another.
  */
 public record Template(List<Template.Part> parts) {
-  private static final Pattern SLOT = Pattern.compile("\\{([A-Za-z]\\w*)(?:\\|([^{}]*))?}");
+  private static final Pattern SLOT =
+      Pattern.compile("\\{([A-Za-z]\\w*)(?:\\|([^{}]*)|:([^{}/]*)/([^{}/]*))?}");
 
   /** A piece of the text. */
   public sealed interface Part {}
@@ -28,6 +31,18 @@ public record Template(List<Template.Part> parts) {
    */
   public record Slot(String name, String otherwise) implements Part {}
 
+  /**
+   * Words for one or for many of something.
+   *
+   * @param name component that holds the number
+   */
+  public record Plural(String name, String one, String many) implements Part {
+
+    String words(String number) {
+      return number.equals("1") ? one : many;
+    }
+  }
+
   /** Reads a text with placeholders. */
   public static Template of(String text) {
     List<Part> parts = new ArrayList<>();
@@ -35,16 +50,29 @@ public record Template(List<Template.Part> parts) {
     int done = 0;
     while (slot.find()) {
       parts.add(new Words(text.substring(done, slot.start())));
-      parts.add(new Slot(slot.group(1), Optional.ofNullable(slot.group(2)).orElse("")));
+      parts.add(placeholder(slot));
       done = slot.end();
     }
     parts.add(new Words(text.substring(done)));
     return new Template(List.copyOf(parts));
   }
 
+  private static Part placeholder(MatchResult slot) {
+    return slot.group(3) == null
+        ? new Slot(slot.group(1), Optional.ofNullable(slot.group(2)).orElse(""))
+        : new Plural(slot.group(1), slot.group(3), slot.group(4));
+  }
+
   /** The names of all placeholders. */
   public List<String> names() {
-    return parts.stream().filter(Slot.class::isInstance).map(part -> ((Slot) part).name()).toList();
+    return parts.stream().flatMap(part -> name(part).stream()).toList();
+  }
+
+  private static Optional<String> name(Part part) {
+    if (part instanceof Slot slot) {
+      return Optional.of(slot.name());
+    }
+    return part instanceof Plural plural ? Optional.of(plural.name()) : Optional.empty();
   }
 
   /**
@@ -57,6 +85,8 @@ public record Template(List<Template.Part> parts) {
     for (Part part : parts) {
       if (part instanceof Slot slot) {
         text.append(component.apply(slot.name()).orElse(slot.otherwise()));
+      } else if (part instanceof Plural plural) {
+        text.append(plural.words(component.apply(plural.name()).orElse("")));
       } else if (part instanceof Words words) {
         text.append(words.text());
       }

@@ -3,13 +3,13 @@ package clampwise.rulebook;
 import clampwise.facts.Fact;
 import clampwise.facts.Facts;
 import clampwise.facts.Missing;
+import clampwise.facts.NoModules;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,21 +27,27 @@ final class Verdict {
           .thenComparing(NotChecked::reason);
 
   private final List<RuleCard> cards;
-  private final Facts facts;
   private final Report report;
+  private final Map<String, Long> asked;
+  private final Map<String, List<Missing>> missing;
   private final Components components = new Components();
 
   Verdict(List<RuleCard> cards, Facts facts, Report report) {
     this.cards = cards;
-    this.facts = facts;
     this.report = report;
+    this.asked =
+        facts.facts().stream()
+            .collect(
+                Collectors.groupingBy(f -> f.getClass().getSimpleName(), Collectors.counting()));
+    this.missing =
+        facts.missing().stream().collect(Collectors.groupingBy(m -> m.question().getSimpleName()));
   }
 
   Judgement judgement() {
     return new Judgement(
         cards.stream().flatMap(this::findings).sorted(FINDINGS).toList(),
         cards.stream().flatMap(this::gaps).sorted(GAPS).toList(),
-        coverage());
+        cards.stream().map(this::coverage).toList());
   }
 
   private Stream<Finding> findings(RuleCard card) {
@@ -51,36 +57,24 @@ final class Verdict {
   }
 
   private Stream<NotChecked> gaps(RuleCard card) {
-    return facts.missing().stream()
-        .filter(missing -> missing.question().getSimpleName().equals(card.judges()))
-        .map(missing -> gap(card, missing));
+    return missing(card).stream()
+        .map(
+            missing ->
+                new NotChecked(card.id(), missing.subject(), missing.reason(), missing.at()));
   }
 
-  private static NotChecked gap(RuleCard card, Missing missing) {
-    return new NotChecked(card.id(), missing.subject(), missing.reason(), missing.at());
+  /** What is missing for a rule: of its own question, or all that it could ask about. */
+  private List<Missing> missing(RuleCard card) {
+    List<Missing> own = missing.getOrDefault(card.judges(), List.of());
+    boolean idle = own.isEmpty() && !asked.containsKey(card.judges());
+    return idle && NoModules.concern(card.judges())
+        ? missing.getOrDefault(Fact.class.getSimpleName(), List.of())
+        : own;
   }
 
-  private List<Coverage> coverage() {
-    Map<Class<?>, Long> asked = counts(facts.facts(), Fact::getClass);
-    Map<Class<?>, Long> missing = counts(facts.missing(), Missing::question);
-    return cards.stream().map(card -> coverage(card, asked, missing)).toList();
-  }
-
-  private Coverage coverage(RuleCard card, Map<Class<?>, Long> asked, Map<Class<?>, Long> missing) {
+  private Coverage coverage(RuleCard card) {
     int notMet = report.facts(card.id()).size();
-    return new Coverage(
-        card.id(), count(asked, card.judges()) - notMet, notMet, count(missing, card.judges()));
-  }
-
-  private static <T> Map<Class<?>, Long> counts(List<T> all, Function<T, Class<?>> type) {
-    return all.stream().collect(Collectors.groupingBy(type, Collectors.counting()));
-  }
-
-  private static int count(Map<Class<?>, Long> counts, String type) {
-    return (int)
-        counts.entrySet().stream()
-            .filter(each -> each.getKey().getSimpleName().equals(type))
-            .mapToLong(Map.Entry::getValue)
-            .sum();
+    int met = asked.getOrDefault(card.judges(), 0L).intValue() - notMet;
+    return new Coverage(card.id(), met, notMet, missing(card).size());
   }
 }

@@ -18,7 +18,7 @@ class LineReportTest {
             "barn/job.yaml:34:16: error: mid clamp MC-35 grips 33 mm to 37 mm; the frame of"
                 + " PV-108-30 is 30 mm [frame-outside-mid-clamp-range]",
             "barn/job.yaml:40:12: error: the clamp on seam 7 sits 81 mm from the corner of A.R1C3;"
-                + " the rated zone begins at 234 mm (and 15 more) [clamp-outside-clamp-zone]",
+                + " the rated zone begins at 234 mm (16 places) [clamp-outside-clamp-zone]",
             "barn/job.yaml:20:5: note: the pitch of barn roof is assumed [roof-fact-assumed]",
             "barn/job.yaml:18:3: note: not checked: the substrate of barn roof is not given"
                 + " [clamp-on-wrong-substrate, sheet-too-thin]");

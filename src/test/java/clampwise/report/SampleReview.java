@@ -27,6 +27,7 @@ public final class SampleReview {
     return new Review(
         "barn/job.yaml",
         "Hay barn, south slope",
+        32,
         List.of(
             new Problem(
                 at(12, 5), "unknown key 'heigth'", "a key of a panel", Optional.of("height"))),
@@ -58,7 +59,7 @@ public final class SampleReview {
 
   /** A review that says nothing but these findings. */
   public static Review of(Finding... findings) {
-    return new Review("job.yaml", "Shed", List.of(), List.of(findings), List.of(), List.of());
+    return new Review("job.yaml", "Shed", 32, List.of(), List.of(findings), List.of(), List.of());
   }
 
   /** An error at one place. */

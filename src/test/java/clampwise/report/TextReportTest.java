@@ -2,7 +2,14 @@ package clampwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clampwise.finding.Finding;
+import clampwise.finding.NotChecked;
+import clampwise.finding.Place;
+import clampwise.finding.Subject;
 import clampwise.review.Review;
+import clampwise.source.Span;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -129,6 +136,52 @@ class TextReportTest {
     Sheet sheet = new Sheet(80, Paint.NONE);
     new TextReport(sheet).writeCautions();
     assertThat(sheet.toString()).contains("not an engineer's approval").contains("Fall protection");
+  }
+
+  @Test
+  void aReviewOfNothingSaysSoInEveryForm() {
+    Review nothing = new Review("job.yaml", "Shed", 0, List.of(), List.of(), List.of(), List.of());
+    Sheet quiet = new Sheet(80, Paint.NONE);
+    new TextReport(quiet).writeQuietly(nothing);
+    StringBuilder line = new StringBuilder();
+    new LineReport(line).writeQuietly(nothing);
+
+    assertThat(text(nothing, 80)).contains("  No module was reviewed.\n");
+    assertThat(quiet.toString()).isEqualTo("job.yaml\nNo module was reviewed.\n");
+    assertThat(line.toString()).startsWith("job.yaml:1:1: note: no module was reviewed");
+  }
+
+  @Test
+  void numbersThatAreAllAlikeAreSaidOnce() {
+    Finding zone = SampleReview.zone(1);
+    Place place = zone.places().get(0);
+    Finding twice =
+        new Finding(
+            zone.rule(),
+            zone.severity(),
+            zone.title(),
+            zone.message(),
+            zone.reason(),
+            zone.remedy(),
+            zone.basis(),
+            zone.cause(),
+            zone.at(),
+            zone.comparison(),
+            List.of(place, new Place(Subject.of("fields.B"), place.at(), place.comparison())));
+
+    assertThat(text(SampleReview.of(twice), 80))
+        .contains("places  fields.A / module R1C3 / lower edge\n              fields.B\n");
+  }
+
+  @Test
+  void manyRulesAreOnlyCounted() {
+    List<NotChecked> all =
+        IntStream.range(0, 20)
+            .mapToObj(n -> new NotChecked("rule-" + n, Subject.of("f"), "why", Span.startOf("j")))
+            .toList();
+    Review review = new Review("j", "Shed", 1, List.of(), List.of(), all, List.of());
+
+    assertThat(text(review, 80)).contains("rules   rule-0, rule-1 and 18 more\n");
   }
 
   @Test

@@ -3,6 +3,7 @@ package clampwise.facts.bonding;
 import clampwise.finding.Subject;
 import clampwise.job.Flag;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.Optional;
 
@@ -14,8 +15,17 @@ import java.util.Optional;
  * @param name its name, if given
  * @param rated whether it is rated for bonding, if the part is known and says so
  * @param at where it was chosen, or would be
+ * @param unreadable what of the job could not be read
  */
-record BondPart(Subject user, String kind, Optional<Text> name, Optional<Flag> rated, Span at) {
+record BondPart(
+    Subject user,
+    String kind,
+    Optional<Text> name,
+    Optional<Flag> rated,
+    Span at,
+    Unreadable unreadable) {
+
+  private static final String FIELD = "fields.";
 
   /** Why it is not known whether the part bonds, if it is not. */
   Optional<String> doubt() {
@@ -25,10 +35,26 @@ record BondPart(Subject user, String kind, Optional<Text> name, Optional<Flag> r
   }
 
   private String unrated(Text part) {
-    return "whether " + kind + " " + part + " is rated for bonding is not given";
+    String shelf = kind.replace(' ', '-') + "s";
+    return unreadable.missing(
+        "whether " + kind + " " + part + " is rated for bonding",
+        "parts",
+        shelf,
+        part.value(),
+        "bonding");
   }
 
   private String none() {
-    return "no " + kind + " is named for " + user;
+    String key = kind.replace(' ', '-');
+    if (user.path().startsWith(FIELD)) {
+      String field = user.path().substring(FIELD.length());
+      String what = "the " + kind + " of field " + field;
+      return unreadable.unwritten(
+          "no " + kind + " is named for field " + field, what, "fields", field, key);
+    }
+    String what =
+        user.path().substring(user.path().indexOf(Subject.SEPARATOR) + Subject.SEPARATOR.length());
+    return unreadable.unwritten(
+        "no part is named for the " + what, "the part of the " + what, "bonding", key);
   }
 }

@@ -13,12 +13,13 @@ import clampwise.job.ModuleClamp;
 import clampwise.job.Named;
 import clampwise.job.Parts;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds the parts that bond in the job and the catalogue. */
-record BondParts(Bonding bonding, Parts parts) {
+record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
 
   static final String MID_CLAMP = "mid clamp";
   static final String JUMPER = "jumper";
@@ -26,28 +27,29 @@ record BondParts(Bonding bonding, Parts parts) {
   private static final Subject BONDING = Subject.of("bonding");
 
   static BondParts of(Layout layout, Bonding bonding) {
-    return new BondParts(bonding, layout.catalogue().with(layout.job()).parts());
+    return new BondParts(
+        bonding, layout.catalogue().with(layout.job()).parts(), layout.job().unreadable());
   }
 
   /** A clamp between two modules of a field. */
   BondPart midClamp(FieldLayout field, Optional<Text> name) {
     Optional<Flag> rated = name.flatMap(this::clamp).flatMap(ModuleClamp::bonding);
     Span at = name.map(Text::at).orElse(field.at());
-    return new BondPart(Subjects.field(field.name()), MID_CLAMP, name, rated, at);
+    return new BondPart(Subjects.field(field.name()), MID_CLAMP, name, rated, at, unreadable);
   }
 
   BondPart jumper(Jumper jumper) {
     Optional<Text> name = jumper.part().or(bonding::jumper);
     Optional<Flag> rated = find(parts.jumpers(), name);
     Subject user = BONDING.part(word(jumper));
-    return new BondPart(user, JUMPER, name, rated, at(name, jumper));
+    return new BondPart(user, JUMPER, name, rated, at(name, jumper), unreadable);
   }
 
   BondPart lug(Lug lug) {
     Optional<Text> name = lug.part().or(bonding::lug);
     Subject user = BONDING.part("lug on " + lug.on());
     Span at = name.orElse(lug.on()).at();
-    return new BondPart(user, LUG, name, find(parts.lugs(), name), at);
+    return new BondPart(user, LUG, name, find(parts.lugs(), name), at, unreadable);
   }
 
   /** Where a jumper is written. */

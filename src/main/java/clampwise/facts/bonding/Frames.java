@@ -14,10 +14,9 @@ import java.util.stream.Stream;
 /** The frames of a layout, by name and by place. */
 final class Frames {
 
-  private static final int[][] BESIDE = {{0, -1}, {0, 1}, {-1, 0}, {1, 0}};
-
   private final Map<String, PlacedModule> byName = new LinkedHashMap<>();
   private final Map<Cell, PlacedModule> byPlace = new HashMap<>();
+  private final Map<Cell, List<PlacedModule>> byColumn = new HashMap<>();
   private final Map<String, FieldLayout> fields = new LinkedHashMap<>();
 
   private record Cell(String field, int row, int column) {}
@@ -32,6 +31,8 @@ final class Frames {
   private void add(PlacedModule module) {
     byName.put(module.name(), module);
     byPlace.put(new Cell(module.field(), module.row(), module.column()), module);
+    Cell column = new Cell(module.field(), 0, module.column());
+    byColumn.computeIfAbsent(column, unseen -> new ArrayList<>()).add(module);
   }
 
   /** All frames, in the order of the layout. */
@@ -47,9 +48,30 @@ final class Frames {
     return Optional.ofNullable(fields.get(name));
   }
 
-  /** Frames of the same field beside a frame: left, right, below, above. */
+  /** Frames of the same field that a jumper reaches: left, right, below, above. */
   Stream<PlacedModule> beside(PlacedModule frame) {
-    return Stream.of(BESIDE).flatMap(step -> at(frame, step[0], step[1]).stream());
+    return Stream.of(inColumn(frame, -1), inColumn(frame, 1), at(frame, -1, 0), at(frame, 1, 0))
+        .flatMap(Optional::stream)
+        .filter(other -> isNear(frame, other));
+  }
+
+  /** Free columns start where they like: the one of the same row need not be the one beside. */
+  private Optional<PlacedModule> inColumn(PlacedModule frame, int along) {
+    Optional<PlacedModule> sameRow = at(frame, 0, along).filter(other -> isNear(frame, other));
+    Cell column = new Cell(frame.field(), 0, frame.column() + along);
+    return sameRow.or(
+        () ->
+            byColumn.getOrDefault(column, List.of()).stream()
+                .filter(other -> isNear(frame, other))
+                .findFirst());
+  }
+
+  /** Whether two frames face each other and no further module would find room between them. */
+  private static boolean isNear(PlacedModule one, PlacedModule other) {
+    double alongM = Math.max(one.leftM(), other.leftM()) - Math.min(one.rightM(), other.rightM());
+    double upM = Math.max(one.bottomM(), other.bottomM()) - Math.min(one.topM(), other.topM());
+    double mostM = Math.min(one.alongM(), one.upM());
+    return Math.max(alongM, upM) < mostM && Math.min(alongM, upM) < 0;
   }
 
   Optional<PlacedModule> rightOf(PlacedModule frame) {

@@ -4,7 +4,6 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
-import java.util.Optional;
 
 /**
  * Whether an island of frames that are bonded to each other is bonded to ground.
@@ -17,8 +16,9 @@ import java.util.Optional;
  * @param frames number of its frames
  * @param lugs lugs on its frames
  * @param lugsAtLeast lugs it needs
- * @param jumper the jumper that ties it to ground, or to an island that another added jumper ties
- *     to ground, if one of its frames lies beside such a frame
+ * @param cutOff frames of all islands of the field that have no lug
+ * @param where which frames those are
+ * @param remedy the jumpers and lugs that would ground them all; none more than needed
  */
 public record GroundPath(
     Subject subject,
@@ -29,11 +29,13 @@ public record GroundPath(
     int frames,
     int lugs,
     int lugsAtLeast,
-    Optional<String> jumper)
+    int cutOff,
+    String where,
+    String remedy)
     implements Fact {
 
   @Override
   public Subject cause() {
-    return Subject.of("bonding", "frames bonded to " + module);
+    return Subject.of("bonding", "ground paths of field " + field);
   }
 }

@@ -12,6 +12,7 @@ import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +67,7 @@ final class GroundPaths {
     Unread unread = Unread.of(layout, bonding.get());
     GroundPaths paths =
         new GroundPaths(BondGraph.of(layout, bonding.get()), bonding.get(), unread, answers);
-    paths.islands.stream().filter(paths::isJudged).forEach(paths::judge);
+    paths.judgeIslands();
     layout.fields().stream().filter(paths::isJudged).forEach(paths::judge);
   }
 
@@ -82,27 +83,51 @@ final class GroundPaths {
     return island.fields().stream().anyMatch(groundedFields::contains);
   }
 
-  private void judge(Island island) {
-    FieldLayout field = frames.field(island.first().field()).orElseThrow();
-    Subject subject = Subjects.module(island.first()).part("frames bonded to it");
+  private void judgeIslands() {
+    Map<String, List<Island>> known =
+        islands.stream()
+            .filter(this::isJudged)
+            .filter(this::isKnown)
+            .collect(
+                Collectors.groupingBy(
+                    island -> island.first().field(), LinkedHashMap::new, Collectors.toList()));
+    known.forEach((field, own) -> judge(frames.field(field).orElseThrow(), own));
+  }
+
+  /** Whether the ground path of an island can be judged; what is missing is told if not. */
+  private boolean isKnown(Island island) {
     Optional<String> beyond = unread.beyond(island);
-    if (beyond.isPresent()) {
-      answers.missing(GroundPath.class, subject, beyond.get(), places.jumpers(field));
-    } else if (island.isGrounded() && !island.isSure()) {
-      answers.missing(GroundPath.class, subject, reason(island), places.jumpers(field));
-    } else {
-      answers.add(
-          new GroundPath(
-              subject,
-              places.jumpers(field),
-              Unit.NUMBER,
-              field.name(),
-              island.first().name(),
-              island.frames().size(),
-              island.lugs(),
-              AT_LEAST,
-              healing.jumper(island)));
+    if (beyond.isEmpty() && island.isGrounded() && !island.isSure()) {
+      beyond = Optional.of(reason(island));
     }
+    Span at = places.jumpers(frames.field(island.first().field()).orElseThrow());
+    beyond.ifPresent(why -> answers.missing(GroundPath.class, subject(island), why, at));
+    return beyond.isEmpty();
+  }
+
+  private void judge(FieldLayout field, List<Island> own) {
+    List<Island> without = own.stream().filter(island -> !island.isGrounded()).toList();
+    CutOff cutOff = new CutOff(field, without, healing);
+    own.forEach(island -> answers.add(fact(field, island, cutOff)));
+  }
+
+  private GroundPath fact(FieldLayout field, Island island, CutOff cutOff) {
+    return new GroundPath(
+        subject(island),
+        places.jumpers(field),
+        Unit.NUMBER,
+        field.name(),
+        island.first().name(),
+        island.frames().size(),
+        island.lugs(),
+        AT_LEAST,
+        cutOff.frames(),
+        cutOff.where(),
+        cutOff.remedy());
+  }
+
+  private static Subject subject(Island island) {
+    return Subjects.module(island.first()).part("frames bonded to it");
   }
 
   private static String reason(Island island) {

@@ -17,7 +17,7 @@ final class Healing {
 
   private final Frames frames;
   private final Map<String, Island> islandOf = new HashMap<>();
-  private final Map<Island, String> jumpers = new IdentityHashMap<>();
+  private final Map<Island, Tie> jumpers = new IdentityHashMap<>();
   private final Deque<Island> reached = new ArrayDeque<>();
 
   Healing(Frames frames, List<Island> islands) {
@@ -30,7 +30,7 @@ final class Healing {
   }
 
   /** The jumper that ties an island to those before it, if it lies beside one of them. */
-  Optional<String> jumper(Island island) {
+  Optional<Tie> jumper(Island island) {
     return Optional.ofNullable(jumpers.get(island));
   }
 
@@ -41,7 +41,7 @@ final class Healing {
   private void reach(PlacedModule from, PlacedModule to) {
     Island island = islandOf.get(to.name());
     if (island != null && !island.isGrounded() && !jumpers.containsKey(island)) {
-      jumpers.put(island, "a bonding jumper from " + from.name() + " to " + to.name());
+      jumpers.put(island, Tie.of(from, to));
       reached.add(island);
     }
   }

@@ -2,6 +2,7 @@ package clampwise.facts.clamps;
 
 import clampwise.job.ModuleClamp;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 
 /**
  * A mid or end clamp as it is used somewhere.
@@ -14,13 +15,15 @@ record ClampUse(Text name, Role role, ModuleClamp clamp) {
 
   /** What a clamp is made for. */
   enum Role {
-    MID("mid clamp"),
-    END("end clamp");
+    MID("mid clamp", "mid-clamps"),
+    END("end clamp", "end-clamps");
 
     private final String word;
+    private final String shelf;
 
-    Role(String word) {
+    Role(String word, String shelf) {
       this.word = word;
+      this.shelf = shelf;
     }
 
     String word() {
@@ -30,5 +33,10 @@ record ClampUse(Text name, Role role, ModuleClamp clamp) {
 
   String word() {
     return role.word() + " " + name.value();
+  }
+
+  /** Says why something about the clamp is not known. */
+  String missing(Unreadable unreadable, String what, String key) {
+    return unreadable.missing(what, "parts", role.shelf, name.value(), key);
   }
 }

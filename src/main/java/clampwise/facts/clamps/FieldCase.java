@@ -9,6 +9,7 @@ import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.function.Consumer;
 
@@ -41,6 +42,17 @@ record FieldCase(
 
   void missing(Class<? extends Fact> question, Subject subject, String reason, Span at) {
     answers.missing(question, subject, reason, at);
+  }
+
+  /** Says why a key of the field is not known. */
+  String unwritten(String unwritten, String what, String key) {
+    String known = what + " of field " + field.name();
+    return unreadable().unwritten(unwritten, known, "fields", field.name(), key);
+  }
+
+  /** Says why something about a module type or a part is not known. */
+  Unreadable unreadable() {
+    return layout.job().unreadable();
   }
 
   /** Where the field is written. */

@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.facts.Subjects;
 import clampwise.facts.clamps.ClampUse.Role;
 import clampwise.facts.layout.Attachment.Kind;
+import clampwise.facts.layout.PlacedModule;
 import clampwise.finding.Subject;
 import clampwise.job.LengthRange;
 import clampwise.job.Quantity.Length;
@@ -40,12 +41,20 @@ final class FrameFits {
     Optional<LengthRange> range = frame.use().clamp().frameHeight();
     Optional<Length> height = frame.module().type().frameHeight();
     if (range.isEmpty()) {
-      tell(frame, "the frame heights that " + frame.use().word() + " grips are not given");
+      String grip = "the range of frame heights that " + frame.use().word() + " grips";
+      tell(frame, frame.use().missing(asked.unreadable(), grip, "frame-height"));
     } else if (height.isEmpty()) {
-      tell(frame, "the frame height of module " + frame.module().typeName() + " is not given");
+      tell(frame, noHeight(asked, frame.module()));
     } else {
       asked.add(fit(frame, Snap.m(height.get().m()), range.get()));
     }
+  }
+
+  static String noHeight(FieldCase asked, PlacedModule module) {
+    String type = module.typeName();
+    return asked
+        .unreadable()
+        .missing("the frame height of module " + type, "modules", type, "frame-height");
   }
 
   /** A frame height in the range of a clamp, with the end of the range that is nearer. */
@@ -123,7 +132,10 @@ final class FrameFits {
       asked.missing(
           type(role),
           asked.subject().part(role.word()),
-          "field " + asked.field().name() + " names no known " + role.word(),
+          asked.unwritten(
+              "field " + asked.field().name() + " names no known " + role.word(),
+              "the " + role.word(),
+              role.word().replace(' ', '-')),
           name.map(Text::at).orElse(asked.field().at()));
     }
   }

@@ -64,7 +64,9 @@ final class ListedParts {
     Optional<List<Text>> listed = part.module.type().listedWith();
     String type = part.module.typeName();
     if (listed.isEmpty()) {
-      String reason = "module " + type + " gives no list of parts it is listed with";
+      String unwritten = "module " + type + " gives no list of parts it is listed with";
+      String what = "the list of parts that module " + type + " is listed with";
+      String reason = asked.unreadable().unwritten(unwritten, what, "modules", type, "listed-with");
       asked.missing(ListedPart.class, subject(part), reason, part.part.at());
     } else {
       asked.add(fact(part, listed.get().stream().map(Text::value).toList()));

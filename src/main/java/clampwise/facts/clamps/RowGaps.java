@@ -72,7 +72,8 @@ final class RowGaps {
   }
 
   private void tell(Class<? extends Fact> question) {
-    String reason = "which gaps " + use.word() + " holds is not given";
+    String reason =
+        use.missing(asked.unreadable(), "the row gap that " + use.word() + " holds", "gap");
     asked.missing(question, subject(), reason, use.name().at());
   }
 

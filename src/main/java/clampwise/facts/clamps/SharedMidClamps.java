@@ -56,8 +56,7 @@ final class SharedMidClamps {
       return;
     }
     if (lower.isEmpty() || upper.isEmpty()) {
-      String type = (lower.isEmpty() ? pair.lower : pair.upper).typeName();
-      String reason = "the frame height of module " + type + " is not given";
+      String reason = FrameFits.noHeight(asked, lower.isEmpty() ? pair.lower : pair.upper);
       asked.missing(SharedMidClamp.class, cause(pair), reason, at(pair));
     } else {
       asked.add(fact(pair, lower.get(), upper.get()));

@@ -39,7 +39,7 @@ final class SideRatings {
 
   private void judge() {
     if (type.clampZones().isEmpty()) {
-      String reason = "module " + module.typeName() + " has no clamp-zone table";
+      String reason = ZoneSeams.noTable(asked, module);
       List.of(RatedSide.class, RatingUsed.class, SideLoad.class)
           .forEach(question -> missing(question, reason));
       return;
@@ -63,7 +63,8 @@ final class SideRatings {
   private void ratingUsed() {
     Optional<Choice<Side>> used = asked.field().field().ratingUsed();
     if (used.isEmpty()) {
-      missing(RatingUsed.class, field() + " does not say which side's rating is used");
+      String unwritten = field() + " does not say which side's rating is used";
+      missing(RatingUsed.class, asked.unwritten(unwritten, "the rating used", "rating-used"));
       return;
     }
     Stream.of(LoadDirection.values()).forEach(direction -> compare(direction, used.get().value()));
@@ -99,7 +100,7 @@ final class SideRatings {
   private void sideLoad() {
     Optional<DesignLoad> load = asked.field().field().designLoad();
     if (load.isEmpty()) {
-      missing(SideLoad.class, field() + " gives no design load");
+      missing(SideLoad.class, noWanted(""));
       return;
     }
     Stream.of(LoadDirection.values()).forEach(direction -> sideLoad(direction, load.get()));
@@ -110,25 +111,25 @@ final class SideRatings {
     Optional<Pressure> rated = direction.best(clampedRows());
     Optional<Double> factor = RatedLoads.factor(type, testFactor);
     if (wanted.isEmpty()) {
-      missing(SideLoad.class, field() + " gives no design load " + direction.word());
+      missing(SideLoad.class, noWanted(" " + direction.word()));
     } else if (rated.isEmpty()) {
       missing(SideLoad.class, noLoad(direction, module.clampedSide()));
     } else if (factor.isEmpty()) {
-      missing(
-          SideLoad.class,
-          "module " + module.typeName() + " does not say whether its loads are design or test");
+      missing(SideLoad.class, ZoneSeams.noBasis(asked, module));
     } else {
       asked.add(sideLoad(direction, wanted.get(), rated.get().pa() / factor.get()));
     }
   }
 
   private String noLoad(LoadDirection direction, Side side) {
-    return module.typeName()
-        + " has no load "
-        + direction.word()
-        + " for its "
-        + Choice.word(side)
-        + " side";
+    String forSide = " for its " + Choice.word(side) + " side";
+    String lacks = module.typeName() + " has no load " + direction.word() + forSide;
+    return ZoneSeams.ofTable(asked, module, lacks);
+  }
+
+  private String noWanted(String direction) {
+    String unwritten = field() + " gives no design load" + direction;
+    return asked.unwritten(unwritten, "the design load" + direction, "design-load");
   }
 
   private String field() {

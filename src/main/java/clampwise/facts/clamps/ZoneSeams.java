@@ -56,7 +56,7 @@ final class ZoneSeams {
   Optional<String> unusable(PlacedModule module) {
     String side = Choice.word(module.clampedSide());
     if (module.type().clampZones().isEmpty()) {
-      return Optional.of("module " + module.typeName() + " has no clamp-zone table");
+      return Optional.of(noTable(asked, module));
     }
     if (UsableZones.ofSide(module).isEmpty()) {
       return Optional.of(
@@ -65,13 +65,39 @@ final class ZoneSeams {
     boolean basisNeeded =
         asked.field().field().designLoad().isPresent() && module.type().loadsAre().isEmpty();
     if (basisNeeded) {
-      return Optional.of(
-          "module " + module.typeName() + " does not say whether its loads are design or test");
+      return Optional.of(noBasis(asked, module));
     }
     return zones(module).isEmpty()
         ? Optional.of(
-            "no row of " + module.typeName() + " for its " + side + " side carries the design load")
+            ofTable(
+                asked,
+                module,
+                "no row of "
+                    + module.typeName()
+                    + (" for its " + side + " side carries the design load")))
         : Optional.empty();
+  }
+
+  static String noTable(FieldCase asked, PlacedModule module) {
+    return ofTable(asked, module, "module " + module.typeName() + " has no clamp-zone table");
+  }
+
+  /** Says that a module's table could not be read, or else what it lacks. */
+  static String ofTable(FieldCase asked, PlacedModule module, String lacks) {
+    String type = module.typeName();
+    String table = "the clamp-zone table of module " + type;
+    return asked.unreadable().unwritten(lacks, table, "modules", type, "clamp-zones");
+  }
+
+  static String noBasis(FieldCase asked, PlacedModule module) {
+    String type = module.typeName();
+    return asked
+        .unreadable()
+        .missing(
+            "whether the loads of module " + type + " are for design or test",
+            "modules",
+            type,
+            "loads-are");
   }
 
   /** The edge of a module with each of its separate clamp zones. */

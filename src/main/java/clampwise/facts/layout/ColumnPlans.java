@@ -47,8 +47,17 @@ final class ColumnPlans {
     if (fits(written)) {
       written.block().ifPresent(this::addBlock);
       written.columns().forEach(this::addColumn);
+      reportEmpty();
     }
     return List.copyOf(plans);
+  }
+
+  private void reportEmpty() {
+    boolean empty = plans.stream().allMatch(plan -> plan.empty().size() == plan.places());
+    if (empty && !plans.isEmpty()) {
+      problems.add(
+          Problem.of(field.name().at(), "a field with every module left out", "a module in it"));
+    }
   }
 
   private boolean fits(Field written) {

@@ -29,8 +29,8 @@ final class FieldBuilder {
   }
 
   /**
-   * The field in place, or nothing if its module type or a gap it needs is not known or what places
-   * its modules could not be read.
+   * The field in place, or nothing if its module type or a gap it needs is not known, what places
+   * its modules could not be read, or it has none.
    */
   Optional<FieldLayout> build(Named.Item<Field> field, Ground ground) {
     if (PLACING.stream().anyMatch(key -> isLost(field, key)) || isMidClampLost(field.value())) {
@@ -42,7 +42,9 @@ final class FieldBuilder {
       return Optional.empty();
     }
     List<PlacedModule> modules = modules(field, type.get(), gaps.get());
-    return Optional.of(layout(field, type.get(), gaps.get(), modules, ground));
+    return modules.isEmpty()
+        ? Optional.empty()
+        : Optional.of(layout(field, type.get(), gaps.get(), modules, ground));
   }
 
   private boolean isLost(Named.Item<Field> field, String key) {

@@ -42,7 +42,7 @@ final class PlaneBuilder {
         new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value());
     Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
     Supplier<WindZones> zones =
-        OtherCores.start(new ZoneMap(new WindRoof(job, plane), outline, codes)::draw);
+        OtherCores.start(new ZoneMap(new WindRoof(job, plane), outline, codes, reading)::draw);
     List<SeamLine> seams =
         reading.areSeamsLost()
             ? List.of()

@@ -35,7 +35,7 @@ public record PlaneReading(Unreadable unreadable, String plane, String panel) {
 
   /** Why the seams are not known, where they are not. */
   public String seamsUnknown() {
-    return "where the seams of plane " + plane + " lie " + verb(areSeamsLost());
+    return "where the seams of plane " + plane + " lie " + verb(areSeamsLost() || isOutlineLost());
   }
 
   /** Why the end laps are not known, where they are not. */

@@ -74,27 +74,46 @@ public final class WindRoof {
 
   private Optional<String> missing() {
     if (code().isEmpty()) {
-      return Optional.of("the edition of the wind standard is not given");
+      return Optional.of(missing("the edition of the wind standard", "site", "codes", "loads"));
     }
     if (code().filter(LoadCode.EN_1991::equals).isPresent()) {
       return Optional.of("the roof is under EN 1991, not under ASCE 7");
     }
     if (shape().isEmpty()) {
-      return Optional.of("the roof shape of the building is not given");
+      return Optional.of(missing("the roof shape of the building", "building", "roof"));
     }
     if (slopeRad().isEmpty()) {
-      return Optional.of("the slope of the plane is not given");
+      return Optional.of(missing("the slope of the plane", "planes", planeName(), "slope"));
     }
     return heightM().isEmpty()
-        ? Optional.of("the mean roof height of the building is not given")
+        ? Optional.of(
+            ofBuilding("the mean roof height of the building", "eave-height", "mean-roof-height"))
         : Optional.empty();
   }
 
   /** Low slopes need no plan size; where one is needed, an unknown size makes unknown widths. */
-  private static Outcome<Widths> checked(Outcome<Widths> widths) {
+  private Outcome<Widths> checked(Outcome<Widths> widths) {
     return widths instanceof Result<Widths> result && Double.isNaN(result.value().edgeM())
-        ? new NotApplicable<>("the plan size of the building is not given")
+        ? new NotApplicable<>(ofBuilding("the plan size of the building", "length", "width"))
         : widths;
+  }
+
+  private String missing(String what, String... path) {
+    return job.unreadable().missing(what, path);
+  }
+
+  /** Says why something that two keys of the building give is not known. */
+  private String ofBuilding(String what, String key, String otherKey) {
+    boolean other = job.unreadable().touches("building", otherKey);
+    return missing(what, "building", other ? otherKey : key);
+  }
+
+  private String planeName() {
+    return job.planes().all().stream()
+        .filter(item -> item.value().equals(plane))
+        .map(item -> item.name().value())
+        .findFirst()
+        .orElse("");
   }
 
   private Roof roof() {

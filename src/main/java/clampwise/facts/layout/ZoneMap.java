@@ -29,11 +29,13 @@ final class ZoneMap {
   private final WindRoof roof;
   private final Outline outline;
   private final CodeTables codes;
+  private final PlaneReading reading;
 
-  ZoneMap(WindRoof roof, Outline outline, CodeTables codes) {
+  ZoneMap(WindRoof roof, Outline outline, CodeTables codes, PlaneReading reading) {
     this.roof = roof;
     this.outline = outline;
     this.codes = codes;
+    this.reading = reading;
   }
 
   WindZones draw() {
@@ -55,7 +57,7 @@ final class ZoneMap {
       return WindZones.unknown(reason.reason());
     }
     if (outline.area().isEmpty()) {
-      return WindZones.unknown("the outline of the plane is not given");
+      return WindZones.unknown(reading.outlineUnknown());
     }
     Widths known = ((Result<Widths>) widths).value();
     return isDrawn(known)

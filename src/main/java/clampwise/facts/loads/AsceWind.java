@@ -79,7 +79,7 @@ final class AsceWind implements FieldWind {
       return Optional.of("the exposure category of the site is not given");
     }
     if (TopHeight.of(asked.field()).isEmpty()) {
-      return Optional.of(TopHeight.unknown(asked.field()));
+      return Optional.of(TopHeight.unknown(asked.field(), asked.plane().reading().unreadable()));
     }
     return asked.plane().outline().isEmpty()
         ? Optional.of(asked.plane().reading().outlineUnknown())

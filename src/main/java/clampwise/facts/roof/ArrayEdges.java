@@ -43,7 +43,7 @@ final class ArrayEdges implements Question {
     WindMethod.each(
         layout,
         (plane, field) -> ask(plane, field, heights, answers),
-        (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
+        (plane, field) -> missing(field, WindMethod.unknown(layout), answers));
   }
 
   private static void ask(PlaneLayout plane, FieldLayout field, Limit heights, Answers answers) {
@@ -51,7 +51,7 @@ final class ArrayEdges implements Question {
     if (plane.outline().isEmpty()) {
       missing(field, plane.reading().outlineUnknown(), answers);
     } else if (height.isEmpty()) {
-      missing(field, TopHeight.unknown(field), answers);
+      missing(field, TopHeight.unknown(field, plane.reading().unreadable()), answers);
     } else {
       List<Near> nearest = nearest(plane, plane.outline().get(), field);
       for (int n = 0; n < nearest.size(); n++) {

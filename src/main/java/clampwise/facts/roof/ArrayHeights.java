@@ -6,6 +6,7 @@ import clampwise.facts.Answers;
 import clampwise.facts.Question;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlaneLayout;
 import java.util.Optional;
 
 /** Holds the height of each field above the roof against the wind method's. */
@@ -16,15 +17,15 @@ final class ArrayHeights implements Question {
     Limit most = limits.get("array-height-most");
     WindMethod.each(
         layout,
-        (plane, field) -> ask(field, most, answers),
-        (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
+        (plane, field) -> ask(plane, field, most, answers),
+        (plane, field) -> missing(field, WindMethod.unknown(layout), answers));
   }
 
-  private static void ask(FieldLayout field, Limit most, Answers answers) {
+  private static void ask(PlaneLayout plane, FieldLayout field, Limit most, Answers answers) {
     TopHeight.of(field)
         .ifPresentOrElse(
             height -> answers.add(fact(field, height, most)),
-            () -> missing(field, TopHeight.unknown(field), answers));
+            () -> missing(field, TopHeight.unknown(field, plane.reading().unreadable()), answers));
   }
 
   private static void missing(FieldLayout field, String reason, Answers answers) {

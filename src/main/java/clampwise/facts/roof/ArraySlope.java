@@ -4,6 +4,7 @@ import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.job.Quantity.Slope;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.units.Units;
 import java.util.Optional;
 
@@ -22,8 +23,9 @@ public final class ArraySlope {
   }
 
   /** What is missing where it is not known. */
-  public static String unknown(FieldLayout field) {
-    return "the tilt of field " + field.name() + " against the roof is not given";
+  public static String unknown(FieldLayout field, Unreadable unreadable) {
+    String what = "the tilt of field " + field.name() + " against the roof";
+    return unreadable.missing(what, "fields", field.name(), "tilt");
   }
 
   private static boolean isOfOnePart(FieldLayout field) {

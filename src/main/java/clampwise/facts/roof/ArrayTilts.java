@@ -6,6 +6,7 @@ import clampwise.facts.Answers;
 import clampwise.facts.Question;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Quantity.Slope;
 import clampwise.source.Span;
 import clampwise.units.Unit;
@@ -19,15 +20,15 @@ final class ArrayTilts implements Question {
     Limit most = limits.get("array-tilt-most");
     WindMethod.each(
         layout,
-        (plane, field) -> ask(field, most, answers),
-        (plane, field) -> missing(field, WindMethod.UNKNOWN, answers));
+        (plane, field) -> ask(plane, field, most, answers),
+        (plane, field) -> missing(field, WindMethod.unknown(layout), answers));
   }
 
-  private static void ask(FieldLayout field, Limit most, Answers answers) {
+  private static void ask(PlaneLayout plane, FieldLayout field, Limit most, Answers answers) {
     ArraySlope.of(field)
         .ifPresentOrElse(
             tilt -> answers.add(fact(field, tilt, most)),
-            () -> missing(field, ArraySlope.unknown(field), answers));
+            () -> missing(field, ArraySlope.unknown(field, plane.reading().unreadable()), answers));
   }
 
   private static void missing(FieldLayout field, String reason, Answers answers) {

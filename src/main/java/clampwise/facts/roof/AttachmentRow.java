@@ -5,6 +5,7 @@ import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.RoofAttachment;
+import clampwise.job.SeamClamp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -54,6 +55,13 @@ record AttachmentRow(
 
   Subject subject() {
     return RoofSubjects.field(field).part(name).part(partName());
+  }
+
+  /** Says why something about the part is not known. */
+  String ofPart(String what, String key) {
+    String shelf =
+        part.filter(SeamClamp.class::isInstance).isPresent() ? "seam-clamps" : "rib-brackets";
+    return plane.reading().unreadable().missing(what, "parts", shelf, partName(), key);
   }
 
   String partName() {

@@ -21,7 +21,7 @@ final class ClipDistances extends RowQuestion {
     }
     Optional<Flag> overClip = row.part().flatMap(RoofAttachment::overClip);
     if (overClip.isEmpty()) {
-      String reason = "whether " + row.partName() + " may sit over a clip is not given";
+      String reason = row.ofPart("whether " + row.partName() + " may sit over a clip", "over-clip");
       answers.missing(ClipDistance.class, row.subject(), reason, row.attachments().get(0).at());
     } else if (!overClip.get().value()) {
       answer(row, limits, answers);
@@ -39,7 +39,9 @@ final class ClipDistances extends RowQuestion {
 
   private static void answer(AttachmentRow row, Limits limits, Answers answers) {
     if (row.plane().supports().isEmpty()) {
-      String reason = "where the clip lines of plane " + row.plane().name() + " lie is not given";
+      String what = "where the clip lines of plane " + row.plane().name() + " lie";
+      String reason =
+          row.plane().reading().unreadable().missing(what, "planes", row.plane().name(), "purlins");
       answers.missing(ClipDistance.class, row.subject(), reason, row.plane().plane().panel().at());
     } else {
       answers.add(fact(row, limits.get("clip-clearance-least")));

@@ -89,7 +89,7 @@ final class CountClaims implements Question {
         subject(what),
         claimed.at(),
         Unit.NUMBER,
-        what,
+        claimed.value() == 1 ? what.substring(0, what.length() - 1) : what,
         claimed.value(),
         counted,
         Math.abs(claimed.value() - counted));

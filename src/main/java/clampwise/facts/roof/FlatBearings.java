@@ -21,7 +21,8 @@ final class FlatBearings extends PartQuestion {
     if (use.part() instanceof RibBracket bracket
         && use.panel().kind().value() == Panel.Kind.CORRUGATED) {
       if (bracket.bearsOn().isEmpty()) {
-        missing(use, asked, "what " + use.name() + " bears on is not given", use.partAt());
+        String reason = use.ofPart("what " + use.name() + " bears on", "bears-on");
+        missing(use, asked, reason, use.partAt());
       } else {
         asked.answers().add(fact(use, bracket, asked));
       }

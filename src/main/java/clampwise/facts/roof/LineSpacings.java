@@ -20,7 +20,7 @@ final class LineSpacings extends SpacingQuestion {
   private static final double ROUNDING = 1e-9;
 
   LineSpacings() {
-    super(LineSpacing.class, "a line");
+    super(LineSpacing.class, "a line", "allowed-spacing");
   }
 
   @Override

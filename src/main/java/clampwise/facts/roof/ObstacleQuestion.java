@@ -78,7 +78,17 @@ final class ObstacleQuestion implements Question {
   }
 
   private static void missing(PlaneLayout plane, Obstacle obstacle, Answers answers) {
-    String reason = "the clearance of " + obstacle.name() + " is not given";
+    String reason =
+        plane
+            .reading()
+            .unreadable()
+            .missing(
+                "the clearance of " + obstacle.name(),
+                "planes",
+                plane.name(),
+                "obstructions",
+                obstacle.name(),
+                "clearance");
     answers.missing(ObstacleClearance.class, subject(plane, obstacle), reason, obstacle.at());
   }
 

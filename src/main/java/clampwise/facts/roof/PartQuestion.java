@@ -22,7 +22,7 @@ abstract class PartQuestion implements Question {
   @Override
   public final void ask(Layout layout, Limits limits, Answers answers) {
     PartUses.of(layout).forEach(use -> ask(use, new Asked(layout, limits, answers)));
-    PartUses.fieldsWithoutPart(layout).forEach(field -> withoutPart(field, answers));
+    PartUses.fieldsWithoutPart(layout).forEach(field -> withoutPart(field, layout, answers));
   }
 
   /** What a question may look at and where its answers go. */
@@ -40,8 +40,17 @@ abstract class PartQuestion implements Question {
     asked.answers().missing(type, use.subject(), reason, at);
   }
 
-  private void withoutPart(FieldLayout field, Answers answers) {
-    String reason = "field " + field.name() + " names no seam clamp or rib bracket";
+  private void withoutPart(FieldLayout field, Layout layout, Answers answers) {
+    String reason =
+        layout
+            .job()
+            .unreadable()
+            .unwritten(
+                "field " + field.name() + " names no seam clamp or rib bracket",
+                "the attachment of field " + field.name(),
+                "fields",
+                field.name(),
+                "attachment");
     answers.missing(type, RoofSubjects.field(field), reason, field.at());
   }
 }

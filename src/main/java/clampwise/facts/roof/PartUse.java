@@ -5,8 +5,10 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Panel;
 import clampwise.job.RoofAttachment;
+import clampwise.job.SeamClamp;
 import clampwise.job.Tested;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.List;
 
@@ -29,6 +31,24 @@ record PartUse(
 
   Subject subject() {
     return RoofSubjects.field(field).part("attachment " + name.value());
+  }
+
+  /** Says why something about the covering is not known. */
+  String ofPanel(String what, String key) {
+    return unreadable().missing(what, "panels", plane.panelName(), key);
+  }
+
+  /** Says why something about the part is not known. */
+  String ofPart(String what, String key) {
+    return unreadable().missing(what, "parts", shelf(), name.value(), key);
+  }
+
+  String shelf() {
+    return part instanceof SeamClamp ? "seam-clamps" : "rib-brackets";
+  }
+
+  private Unreadable unreadable() {
+    return plane.reading().unreadable();
   }
 
   /** Whether the part suits seam or rib and, as far as known, its profile. */

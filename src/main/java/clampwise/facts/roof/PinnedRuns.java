@@ -21,8 +21,8 @@ final class PinnedRuns extends PartQuestion {
   void ask(PartUse use, Asked asked) {
     Optional<Choice<Panel.Clips>> clips = use.panel().clips();
     if (clips.isEmpty() && use.part().fixesPanel()) {
-      String reason = "whether " + use.plane().panelName() + " floats on its clips is not given";
-      missing(use, asked, reason, use.panelAt());
+      String what = "whether " + use.plane().panelName() + " floats on its clips";
+      missing(use, asked, use.ofPanel(what, "clips"), use.panelAt());
     } else if (clips.filter(given -> given.value() == Panel.Clips.FLOATING).isPresent()) {
       asked.answers().add(fact(use, asked));
     }

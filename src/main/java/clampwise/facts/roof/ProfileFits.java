@@ -16,9 +16,10 @@ final class ProfileFits extends PartQuestion {
   void ask(PartUse use, Asked asked) {
     boolean rightKind = Profiles.suitsKind(use.part(), use.panel());
     if (rightKind && use.panel().profile().isEmpty()) {
-      missing(use, asked, "the profile of " + name(use) + " is not given", use.panelAt());
+      String reason = use.ofPanel("the profile of " + name(use), "profile");
+      missing(use, asked, reason, use.panelAt());
     } else if (rightKind && use.part().profiles().isEmpty()) {
-      String reason = "the profiles " + use.name() + " is made for are not given";
+      String reason = use.ofPart("the list of profiles " + use.name() + " is made for", "profiles");
       missing(use, asked, reason, use.partAt());
     } else {
       asked.answers().add(fact(use, asked));

@@ -15,9 +15,12 @@ final class RibSizeFits extends SizeQuestion {
   void ask(PartUse use, Asked asked) {
     Panel panel = use.panel();
     if (use.part() instanceof RibBracket bracket && !Profiles.isSeam(panel)) {
-      ask(use, new Sized("rib height", panel.height(), bracket.ribHeight()), asked);
+      ask(use, new Sized("rib height", panel.height(), bracket.ribHeight(), "height"), asked);
       if (panel.kind().value() == Panel.Kind.TRAPEZOIDAL) {
-        ask(use, new Sized("rib top width", panel.topWidth(), bracket.ribTop()), asked);
+        ask(
+            use,
+            new Sized("rib top width", panel.topWidth(), bracket.ribTop(), "top-width"),
+            asked);
       }
     }
   }

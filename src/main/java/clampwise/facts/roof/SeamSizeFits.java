@@ -15,8 +15,8 @@ final class SeamSizeFits extends SizeQuestion {
   void ask(PartUse use, Asked asked) {
     Panel panel = use.panel();
     if (use.part() instanceof SeamClamp clamp && Profiles.isSeam(panel)) {
-      ask(use, new Sized("seam height", panel.height(), clamp.seamHeight()), asked);
-      ask(use, new Sized("seam width", panel.topWidth(), clamp.seamWidth()), asked);
+      ask(use, new Sized("seam height", panel.height(), clamp.seamHeight(), "height"), asked);
+      ask(use, new Sized("seam width", panel.topWidth(), clamp.seamWidth(), "top-width"), asked);
     }
   }
 

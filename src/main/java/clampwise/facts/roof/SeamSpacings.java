@@ -15,7 +15,7 @@ import java.util.List;
 final class SeamSpacings extends SpacingQuestion {
 
   SeamSpacings() {
-    super(SeamSpacing.class, "the seams");
+    super(SeamSpacing.class, "the seams", "allowed-seam-spacing");
   }
 
   @Override

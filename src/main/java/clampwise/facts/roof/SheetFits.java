@@ -20,7 +20,8 @@ final class SheetFits extends PartQuestion {
   void ask(PartUse use, Asked asked) {
     Optional<Thickness> thickness = use.panel().thickness();
     if (thickness.isEmpty()) {
-      missing(use, asked, "the thickness of " + covering(use) + " is not given", use.panelAt());
+      String reason = use.ofPanel("the thickness of " + covering(use), "thickness");
+      missing(use, asked, reason, use.panelAt());
     } else if (use.panel().metal().isEmpty()) {
       missing(use, asked, TestReasons.noMetal(use), use.panelAt());
     } else {
@@ -34,7 +35,8 @@ final class SheetFits extends PartQuestion {
     if (thicknessM.isEmpty()) {
       missing(use, asked, sheet(written, metal) + " is no gauge we know", written.at());
     } else if (least.isEmpty()) {
-      missing(use, asked, "the thinnest sheet for " + use.name() + " is not given", use.partAt());
+      String reason = use.ofPart("the thinnest sheet for " + use.name(), "thickness-at-least");
+      missing(use, asked, reason, use.partAt());
     } else {
       asked.answers().add(fact(use, sheet(written, metal), thicknessM.get(), least.get(), asked));
     }

@@ -4,7 +4,6 @@ import clampwise.calc.Snap;
 import clampwise.facts.Fact;
 import clampwise.job.LengthRange;
 import clampwise.job.Quantity.Length;
-import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +15,22 @@ abstract class SizeQuestion extends PartQuestion {
     super(type);
   }
 
-  /** A size of the covering, the range of the part it is held against, and what both are called. */
-  record Sized(String dimension, Optional<Length> size, Optional<LengthRange> range) {
+  /**
+   * A size of the covering, the range of the part it is held against, and what both are called.
+   *
+   * @param panelKey key of the size in the job file
+   */
+  record Sized(
+      String dimension, Optional<Length> size, Optional<LengthRange> range, String panelKey) {
 
     Map<String, Unit> units() {
       LengthRange known = range.orElseThrow();
       return Map.of("minM", known.min().unit(), "maxM", known.max().unit());
+    }
+
+    /** Key of the range in the job file. */
+    String partKey() {
+      return dimension.equals("rib top width") ? "rib-top" : dimension.replace(' ', '-');
     }
 
     /** The end of the range nearer to the size [m]. */
@@ -47,15 +56,13 @@ abstract class SizeQuestion extends PartQuestion {
 
   final void ask(PartUse use, Sized sized, Asked asked) {
     if (sized.size().isEmpty()) {
-      unknown(use, asked, sized.dimension() + " of " + use.plane().panelName(), use.panelAt());
+      String what = "the " + sized.dimension() + " of " + use.plane().panelName();
+      missing(use, asked, use.ofPanel(what, sized.panelKey()), use.panelAt());
     } else if (sized.range().isEmpty()) {
-      unknown(use, asked, sized.dimension() + " that " + use.name() + " fits", use.partAt());
+      String what = "the " + sized.dimension() + " that " + use.name() + " fits";
+      missing(use, asked, use.ofPart(what, sized.partKey()), use.partAt());
     } else {
       asked.answers().add(fact(use, sized, asked));
     }
-  }
-
-  private void unknown(PartUse use, Asked asked, String what, Span at) {
-    missing(use, asked, "the " + what + " is not given", at);
   }
 }

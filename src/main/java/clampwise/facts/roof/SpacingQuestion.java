@@ -21,15 +21,18 @@ abstract class SpacingQuestion implements Question {
 
   private final Class<? extends Fact> type;
   private final String direction;
+  private final String key;
 
   /**
    * A question about spacings.
    *
    * @param direction what the spacings run along, in words
+   * @param key where a field says what is allowed
    */
-  SpacingQuestion(Class<? extends Fact> type, String direction) {
+  SpacingQuestion(Class<? extends Fact> type, String direction, String key) {
     this.type = type;
     this.direction = direction;
+    this.key = key;
   }
 
   /**
@@ -75,7 +78,7 @@ abstract class SpacingQuestion implements Question {
 
   private Optional<String> unknown(PlaneLayout plane, FieldLayout field) {
     if (allowed(field).isEmpty()) {
-      return Optional.of("field " + field.name() + " gives no allowed spacing along " + direction);
+      return Optional.of(noneAllowed(plane, field));
     }
     if (field.attachmentsUnknown().isPresent()) {
       return field.attachmentsUnknown();
@@ -83,6 +86,18 @@ abstract class SpacingQuestion implements Question {
     return field.attachments().isEmpty()
         ? Optional.of("field " + field.name() + " has no attachments drawn")
         : plane.zonesUnknown();
+  }
+
+  private String noneAllowed(PlaneLayout plane, FieldLayout field) {
+    return plane
+        .reading()
+        .unreadable()
+        .unwritten(
+            "field " + field.name() + " gives no allowed spacing along " + direction,
+            "the allowed spacing of field " + field.name() + " along " + direction,
+            "fields",
+            field.name(),
+            key);
   }
 
   private void missing(FieldLayout field, String reason, Answers answers) {
@@ -110,7 +125,14 @@ abstract class SpacingQuestion implements Question {
                 answers.missing(
                     type,
                     RoofSubjects.field(field).part("zone " + widest.zone()),
-                    "no allowed spacing along " + direction + " is given for zone " + widest.zone(),
+                    plane
+                        .reading()
+                        .unreadable()
+                        .missing(
+                            "an allowed spacing along " + direction + " for zone " + widest.zone(),
+                            "fields",
+                            field.name(),
+                            key),
                     field.at()));
   }
 }

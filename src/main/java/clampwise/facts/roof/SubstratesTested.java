@@ -38,7 +38,7 @@ final class SubstratesTested extends PartQuestion {
     boolean any = tests.stream().anyMatch(row -> row.substrates().isEmpty());
     Optional<Substrate> substrate = use.panel().substrate().map(Choice::value);
     if (substrate.isEmpty() && !any) {
-      String reason = "what " + use.plane().panelName() + " rests on is not given";
+      String reason = use.ofPanel("what " + use.plane().panelName() + " rests on", "substrate");
       missing(use, asked, reason, use.panelAt());
     } else {
       boolean tested = any || tests.stream().anyMatch(row -> names(row, substrate));

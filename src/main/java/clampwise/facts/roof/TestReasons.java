@@ -10,11 +10,11 @@ final class TestReasons {
   }
 
   static String noTest(PartUse use) {
-    return "no test of " + use.name() + " is given";
+    return use.ofPart("a test of " + use.name(), "tested");
   }
 
   static String noMetal(PartUse use) {
-    return "the metal of " + covering(use) + " is not given";
+    return use.ofPanel("the metal of " + covering(use), "metal");
   }
 
   private static String covering(PartUse use) {

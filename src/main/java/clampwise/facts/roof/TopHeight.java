@@ -4,6 +4,7 @@ import clampwise.calc.Snap;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.job.Quantity.Length;
 import clampwise.job.RoofAttachment;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Optional;
@@ -23,11 +24,16 @@ public record TopHeight(double m, String from, Unit unit, Span at) {
   }
 
   /** What is missing where the height is not known. */
-  public static String unknown(FieldLayout field) {
-    String frame = "the frame height of " + field.typeName();
+  public static String unknown(FieldLayout field, Unreadable unreadable) {
+    String type = field.typeName();
     return field.type().frameHeight().isEmpty()
-        ? frame + " is not given"
-        : "neither the top height of field " + field.name() + " nor its standoff is given";
+        ? unreadable.missing("the frame height of " + type, "modules", type, "frame-height")
+        : unreadable.unwritten(
+            "neither the top height of field " + field.name() + " nor its standoff is given",
+            "the top height of field " + field.name(),
+            "fields",
+            field.name(),
+            "top-height");
   }
 
   private static TopHeight written(Length height) {

@@ -11,9 +11,13 @@ import java.util.function.BiConsumer;
 /** Decides whether the wind method for panels parallel to the roof is in use. */
 final class WindMethod {
 
-  static final String UNKNOWN = "which edition of the wind standard holds is not given";
-
   private WindMethod() {}
+
+  /** Says why the edition in force is not known. */
+  static String unknown(Layout layout) {
+    String what = "which edition of the wind standard holds";
+    return layout.job().unreadable().missing(what, "site", "codes", "loads");
+  }
 
   /** Whether the edition in force has the method; empty if the edition is not given. */
   static Optional<Boolean> isInUse(Layout layout, PlaneLayout plane) {

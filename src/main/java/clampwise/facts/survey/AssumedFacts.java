@@ -5,12 +5,14 @@ import clampwise.facts.Answers;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Panel;
+import clampwise.job.Shape;
 import clampwise.job.Text;
 import clampwise.job.Written;
 import clampwise.source.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Asks of each written property of a roof covering whether it is only assumed. */
 final class AssumedFacts {
@@ -25,11 +27,15 @@ final class AssumedFacts {
         .forEach(panel -> judge(panel.name().value(), panel.value(), answers));
   }
 
+  /** A word that is no key is a problem of its own. */
   private static void judge(String covering, Panel panel, Answers answers) {
     Map<String, Span> confirmed = written(panel);
     Map<String, Span> assumed = new LinkedHashMap<>();
+    Set<String> keys = Shape.of(Panel.class).byKey().keySet();
     for (Text key : panel.assumed()) {
-      assumed.putIfAbsent(key.value(), key.at());
+      if (keys.contains(key.value())) {
+        assumed.putIfAbsent(key.value(), key.at());
+      }
     }
     confirmed.keySet().removeAll(assumed.keySet());
     assumed.forEach((key, at) -> answers.add(fact(covering, key, at, false)));

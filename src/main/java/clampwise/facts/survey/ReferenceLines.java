@@ -11,6 +11,7 @@ import clampwise.job.Choice;
 import clampwise.job.Field;
 import clampwise.job.Survey;
 import clampwise.job.Survey.OutOfSquare;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.Map;
 import java.util.Optional;
@@ -21,11 +22,13 @@ final class ReferenceLines {
   private final Optional<OutOfSquare> measured;
   private final Limit limit;
   private final Answers answers;
+  private final Unreadable unreadable;
 
   private ReferenceLines(Layout layout, Limits limits, Answers answers) {
     this.measured = layout.job().survey().flatMap(Survey::eaveOutOfSquare);
     this.limit = limits.get("out-of-square-most");
     this.answers = answers;
+    this.unreadable = layout.job().unreadable();
   }
 
   static void ask(Layout layout, Limits limits, Answers answers) {
@@ -36,13 +39,23 @@ final class ReferenceLines {
   private void judge(FieldLayout field) {
     Optional<Choice<Field.ReferenceLine>> from = field.field().setOutFrom();
     if (from.isEmpty()) {
-      missing(field, "what field " + field.name() + " is set out from is not given", field.at());
+      missing(field, unwritten(field), field.at());
     } else if (from.get().value() == Field.ReferenceLine.EAVE) {
       Span at = from.get().at();
       measured.ifPresentOrElse(
-          eave -> answers.add(fact(field, eave, at)),
-          () -> missing(field, "nobody has measured how square the eave is to the seams", at));
+          eave -> answers.add(fact(field, eave, at)), () -> missing(field, unmeasured(), at));
     }
+  }
+
+  private String unwritten(FieldLayout field) {
+    String what = "what field " + field.name() + " is set out from";
+    return unreadable.missing(what, "fields", field.name(), "set-out-from");
+  }
+
+  private String unmeasured() {
+    String what = "how square the eave is to the seams";
+    String key = "eave-out-of-square";
+    return unreadable.unwritten("nobody has measured " + what, what, "survey", key);
   }
 
   private ReferenceLine fact(FieldLayout field, OutOfSquare eave, Span at) {

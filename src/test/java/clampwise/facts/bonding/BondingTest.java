@@ -12,7 +12,6 @@ import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.source.Problems;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Islands of frames, counted by hand. */
@@ -33,7 +32,7 @@ class BondingTest {
   private static void holdsAllForty(GroundPath island) {
     assertThat(island.frames()).isEqualTo(40);
     assertThat(island.lugs()).isEqualTo(1);
-    assertThat(island.jumper()).isEmpty();
+    assertThat(island.cutOff()).isZero();
   }
 
   /** A tree falls apart with each edge taken out: here six columns of four, and four of four. */
@@ -43,7 +42,9 @@ class BondingTest {
 
     assertThat(islands(facts)).extracting(GroundPath::frames).containsExactly(24, 16);
     assertThat(islands(facts)).extracting(GroundPath::lugs).containsExactly(1, 0);
-    assertThat(islands(facts).get(1).jumper()).contains("a bonding jumper from A.R1C6 to A.R1C7");
+    assertThat(islands(facts).get(1).where()).isEqualTo("A.R1C7 and the 15 bonded to it");
+    assertThat(islands(facts).get(1).remedy())
+        .isEqualTo("add a bonding jumper from A.R1C6 to A.R1C7");
   }
 
   @Test
@@ -52,12 +53,48 @@ class BondingTest {
 
     assertThat(islands(facts)).extracting(GroundPath::frames).containsExactly(4, 4, 4, 4);
     assertThat(islands(facts))
-        .extracting(GroundPath::jumper)
-        .containsExactly(
-            Optional.empty(),
-            Optional.of("a bonding jumper from A.R1C1 to A.R1C2"),
-            Optional.of("a bonding jumper from A.R1C2 to A.R1C3"),
-            Optional.of("a bonding jumper from A.R1C3 to A.R1C4"));
+        .extracting(GroundPath::remedy)
+        .containsOnly(
+            "add a bonding jumper between each pair of neighbouring columns:"
+                + " A.R1C1 - A.R1C2, A.R1C2 - A.R1C3, A.R1C3 - A.R1C4 (3)");
+  }
+
+  @Test
+  void tenColumnsWithoutJumpersAreOneMistake() {
+    List<GroundPath> islands = islands(facts(RATED, 10, ""));
+
+    assertThat(islands)
+        .hasSize(10)
+        .extracting(GroundPath::cause)
+        .containsOnly(islands.get(0).cause());
+    assertThat(islands.get(9).cutOff()).isEqualTo(36);
+    assertThat(islands.get(9).where())
+        .isEqualTo("9 groups in field A, tied neither to each other nor to the rest");
+    assertThat(islands.get(9).remedy())
+        .isEqualTo(
+            "add a bonding jumper between each pair of neighbouring columns:"
+                + " A.R1C1 - A.R1C2, A.R1C2 - A.R1C3, ... A.R1C9 - A.R1C10 (9)");
+  }
+
+  @Test
+  void jumpersMissingHereAndThereAreAllNamed() {
+    String jumpers = jumpersBetween(1, 3) + jumpersBetween(4, 7) + jumpersBetween(8, 10);
+
+    assertThat(islands(facts(RATED, 10, jumpers)).get(1).remedy())
+        .isEqualTo("add 2 bonding jumpers: A.R1C3 - A.R1C4, A.R1C7 - A.R1C8");
+  }
+
+  @Test
+  void aColumnApartFromAllOthersIsGivenALug() {
+    String free =
+        job(RATED, 2, "")
+            .replace(
+                "    block: {at: [1 m, 1 m], rows: 4, columns: 2}\n",
+                "    columns: [{at: [1 m, 1 m], modules: 1}, {at: [9 m, 1 m], modules: 1}]\n");
+
+    assertThat(islands(facts(free)).get(1).where()).isEqualTo("A.R1C2");
+    assertThat(islands(facts(free)).get(1).remedy())
+        .isEqualTo("add a grounding lug on A.R1C2 or a frame bonded to it");
   }
 
   @Test
@@ -124,6 +161,19 @@ class BondingTest {
             question ->
                 assertThat(reasons(question, facts))
                     .containsExactly("the job says nothing about bonding"));
+  }
+
+  /** The second column begins beside the third module of the first one. */
+  @Test
+  void columnsAreTiedWhereTheyReallyLieSideBySide() {
+    String stepped =
+        job(RATED, 2, "")
+            .replace(
+                "    block: {at: [1 m, 1 m], rows: 4, columns: 2}\n",
+                "    columns: [{at: [1 m, 1 m], modules: 3}, {at: [2734 mm, 3292 mm], modules: 3}]\n");
+
+    assertThat(islands(facts(stepped)).get(1).remedy())
+        .isEqualTo("add a bonding jumper from A.R3C1 to A.R1C2");
   }
 
   private static String jumpersBetween(int first, int last) {

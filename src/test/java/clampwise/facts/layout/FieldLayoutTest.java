@@ -123,7 +123,7 @@ class FieldLayoutTest {
   void absurdlyManyModulesAreReportedInsteadOfPlaced() {
     job.block = Optional.of(Jobs.block(600, 1000, 2_000_000, 2_000_000));
 
-    assertThat(job.field().modules()).isEmpty();
+    assertThat(job.layout().fields()).isEmpty();
     assertThat(job.found()).containsExactly("4000000000000 modules in one field");
   }
 
