@@ -65,7 +65,7 @@ class ReviewerTest {
         Files.readString(BASE)
             .replaceFirst("rows: 3, columns: 4", "rows: 1, columns: 1, omit: [R1C1]");
 
-    Review review = review(text.substring(0, text.indexOf("bonding:")));
+    Review review = review(text.substring(0, text.indexOf("\nbonding:")));
 
     assertThat(review.problems())
         .extracting(Problem::found)

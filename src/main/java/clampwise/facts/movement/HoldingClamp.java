@@ -44,7 +44,8 @@ record HoldingClamp(
   String slackUnknown() {
     return name.isEmpty() || clamp.isEmpty()
         ? unnamed()
-        : "the slack of mid clamp " + word() + " is not given";
+        : unreadable.missing(
+            "the slack of mid clamp " + word(), "parts", "mid-clamps", word(), "slack");
   }
 
   String word() {
@@ -56,7 +57,12 @@ record HoldingClamp(
   }
 
   private String unnamed() {
-    return "field " + field.name() + " names no known mid clamp";
+    return unreadable.unwritten(
+        "field " + field.name() + " names no known mid clamp",
+        "the mid clamp of field " + field.name(),
+        "fields",
+        field.name(),
+        "mid-clamp");
   }
 
   private boolean isLost(String key) {

@@ -20,6 +20,7 @@ import clampwise.job.BondingPart;
 import clampwise.job.Named;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.Comparator;
 import java.util.List;
@@ -32,11 +33,13 @@ final class JumperSlacks {
   private final Answers answers;
   private final Named<BondingPart> parts;
   private final JumperPairs pairs;
+  private final Unreadable unreadable;
 
   private JumperSlacks(Layout layout, Limits limits, Answers answers) {
     this.factor = limits.get("jumper-slack-factor");
     this.answers = answers;
     this.parts = layout.catalogue().with(layout.job()).parts().jumpers();
+    this.unreadable = layout.job().unreadable();
     this.pairs = new JumperPairs(layout, limits, answers);
   }
 
@@ -60,8 +63,9 @@ final class JumperSlacks {
     }
   }
 
-  private static String unslack(Text name) {
-    return "the slack of jumper " + name + " is not given";
+  private String unslack(Text name) {
+    return unreadable.missing(
+        "the slack of jumper " + name, "parts", "jumpers", name.value(), "slack");
   }
 
   private Optional<BondingPart> part(Text name) {

@@ -122,7 +122,12 @@ record MovingPlane(Layout layout, PlaneLayout plane, Panel panel, Limits limits,
                       case ZINC -> "zinc";
                       case STAINLESS_STEEL -> "stainless-304";
                     }))
-        .orElseGet(() -> new NotApplicable<>("the metal of " + name() + " is not given"));
+        .orElseGet(() -> new NotApplicable<>(missing("the metal of " + name(), "metal")));
+  }
+
+  /** Says why a key of the covering is not known. */
+  String missing(String what, String key) {
+    return layout.job().unreadable().missing(what, "panels", name(), key);
   }
 
   /** Name of the covering. */

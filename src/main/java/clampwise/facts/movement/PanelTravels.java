@@ -32,7 +32,7 @@ final class PanelTravels {
   static void ask(MovingPlane moving) {
     PanelTravels travels = new PanelTravels(moving);
     if (moving.panel().clips().isEmpty()) {
-      String reason = "whether " + moving.name() + " floats on its clips is not given";
+      String reason = moving.missing("whether " + moving.name() + " floats on its clips", "clips");
       travels.missing(reason, moving.at());
     } else if (moving.panel().clips().get().value() == Panel.Clips.FLOATING) {
       travels.ask();
@@ -58,10 +58,12 @@ final class PanelTravels {
 
   private Optional<String> unwritten() {
     if (panel.clipTravel().isEmpty()) {
-      return Optional.of("how far the clips of " + moving.name() + " let it slide is not given");
+      String what = "how far the clips of " + moving.name() + " let it slide";
+      return Optional.of(moving.missing(what, "clip-travel"));
     }
     if (panel.fixedPoint().isEmpty()) {
-      return Optional.of("where the panel runs of " + moving.name() + " are fixed is not given");
+      String what = "where the panel runs of " + moving.name() + " are fixed";
+      return Optional.of(moving.missing(what, "fixed-point"));
     }
     if (moving.isLost("laid-at")) {
       return Optional.of("how warm it was when " + moving.name() + " was laid could not be read");

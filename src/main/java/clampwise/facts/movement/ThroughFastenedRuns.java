@@ -26,7 +26,8 @@ final class ThroughFastenedRuns {
     ThroughFastenedRuns runs = new ThroughFastenedRuns(moving);
     Optional<Choice<Panel.Clips>> clips = moving.panel().clips();
     if (clips.isEmpty()) {
-      runs.missing("whether " + moving.name() + " floats on its clips is not given", moving.at());
+      String what = "whether " + moving.name() + " floats on its clips";
+      runs.missing(moving.missing(what, "clips"), moving.at());
     } else if (clips.get().value() == Panel.Clips.THROUGH_FASTENED) {
       runs.ask(clips.get());
     }
