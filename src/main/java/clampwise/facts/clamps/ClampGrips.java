@@ -64,7 +64,8 @@ final class ClampGrips {
   private void judge(ClampUse use) {
     Optional<Length> depth = use.clamp().gripDepth();
     if (depth.isEmpty()) {
-      String reason = "how far " + use.word() + " reaches over a frame is not given";
+      String what = "how far " + use.word() + " reaches over a frame";
+      String reason = use.missing(asked.unreadable(), what, "grip-depth");
       asked.missing(ClampGrip.class, subject(use), reason, use.name().at());
       asked.missing(GlassReach.class, subject(use), reason, use.name().at());
     } else {
@@ -110,7 +111,8 @@ final class ClampGrips {
                         Snap.m(depth.m()),
                         Snap.m(lip.m()))),
             () -> {
-              String reason = "the width of the frame's lip of module " + name + " is not given";
+              String what = "the width of the frame's lip of module " + name;
+              String reason = asked.unreadable().missing(what, "modules", name, "frame-lip");
               asked.missing(GlassReach.class, subject, reason, asked.field().field().module().at());
             });
   }

@@ -53,9 +53,17 @@ final class EndBearings {
     worst.ifPresent(bearing -> asked.add(fact(bearing)));
     unmeasured.ifPresent(
         part -> {
-          String reason = "the length of " + part + " along the seam is not given";
+          String reason = unmeasured(part);
           asked.missing(EndBearing.class, asked.subject().part("end clamps"), reason, part.at());
         });
+  }
+
+  private String unmeasured(Text part) {
+    String name = part.value();
+    boolean bracket = asked.unreadable().touches("parts", "rib-brackets", name);
+    String shelf = bracket ? "rib-brackets" : "seam-clamps";
+    String what = "the length of " + part + " along the seam";
+    return asked.unreadable().missing(what, "parts", shelf, name, "length");
   }
 
   private void measure(Attachment drawn, Text part) {

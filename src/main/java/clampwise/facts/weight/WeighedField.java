@@ -79,8 +79,13 @@ record WeighedField(
     }
     return types().entrySet().stream()
         .filter(type -> type.getValue().mass().isEmpty())
-        .map(type -> "the mass of module " + type.getKey() + " is not given")
+        .map(type -> noMass(type.getKey()))
         .findFirst();
+  }
+
+  private String noMass(String type) {
+    String what = "the mass of module " + type;
+    return layout.job().unreadable().missing(what, "modules", type, "mass");
   }
 
   private Map<String, ModuleType> types() {
