@@ -63,7 +63,7 @@ final class EndBearings {
     boolean bracket = asked.unreadable().touches("parts", "rib-brackets", name);
     String shelf = bracket ? "rib-brackets" : "seam-clamps";
     String what = "the length of " + part + " along the seam";
-    return asked.unreadable().missing(what, "parts", shelf, name, "length");
+    return asked.unreadable().missing(what, "parts", shelf, name, "body-length");
   }
 
   private void measure(Attachment drawn, Text part) {
