@@ -33,10 +33,11 @@ public record Review(
   public Review(
       String file,
       String title,
+      int modules,
       List<Problem> problems,
       List<Finding> findings,
       List<NotChecked> notChecked,
       List<Coverage> coverage) {
-    this(file, title, problems, findings, notChecked, coverage, CalcSheet.EMPTY);
+    this(file, title, modules, problems, findings, notChecked, coverage, CalcSheet.EMPTY);
   }
 }
