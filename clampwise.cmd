@@ -29,10 +29,12 @@ if errorlevel 1 (
   exit /b 2
 )
 echo clampwise: %WHY%, building; this takes a minute or two 1>&2
+if not exist "%BUILD%" mkdir "%BUILD%"
 pushd "%HOME_DIR%"
-call mvn -q -Pquick -Dmaven.test.skip=true package 1>&2
+call mvn -q -B -Pquick -Dmaven.test.skip=true package >"%BUILD%\launcher.log" 2>&1
 if errorlevel 1 (
   popd
+  type "%BUILD%\launcher.log" 1>&2
   echo clampwise: the build failed; see above 1>&2
   exit /b 2
 )

@@ -31,7 +31,7 @@ class LauncherTest {
     script(
         "bin/java",
         "case $1 in -version) echo 'openjdk version \"17.0.1\"' >&2;; *) echo run;; esac");
-    script("bin/mvn", "mkdir -p target; echo jar > target/clampwise.jar; echo built");
+    script("bin/mvn", "echo jar > target/clampwise.jar; printf '\\033[0m'; echo built >&2");
     write("target/clampwise.jar", BUILT);
     write("src/main/java/Main.java", BUILT.minusSeconds(60));
     write("rules/clamps/rule.drl", BUILT.minusSeconds(60));
@@ -51,15 +51,16 @@ class LauncherTest {
     assertThat(output())
         .isEqualTo(
             "clampwise: the sources have changed, building; this takes a minute or two\n"
-                + "built\nrun\n");
+                + "run\n");
     assertThat(output()).isEqualTo("run\n");
+    assertThat(home.resolve("target/launcher.log")).content().endsWith("built\n");
   }
 
   @Test
   void aChangedPomIsBuiltBeforeTheRun() throws Exception {
     write("pom.xml", BUILT.plusSeconds(60));
 
-    assertThat(output()).contains("built\nrun\n");
+    assertThat(output()).startsWith("clampwise: the sources have changed").endsWith("\nrun\n");
   }
 
   @Test
@@ -84,7 +85,16 @@ class LauncherTest {
   void theFirstRunBuilds() throws Exception {
     Files.delete(home.resolve("target/clampwise.jar"));
 
-    assertThat(output()).contains("first run, building").endsWith("built\nrun\n");
+    assertThat(output()).contains("first run, building").endsWith("minute or two\nrun\n");
+  }
+
+  @Test
+  void aBuildThatFailsSaysWhatMavenSaidWithoutItsColours() throws Exception {
+    script("bin/mvn", "printf '\\033[1;31mno such plugin\\033[m\\n'; exit 1");
+    write("pom.xml", BUILT.plusSeconds(60));
+
+    assertThat(output())
+        .endsWith("minute or two\nno such plugin\nclampwise: the build failed; see above\n");
   }
 
   private String output() throws IOException, InterruptedException {
