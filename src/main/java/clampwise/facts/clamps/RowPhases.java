@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -52,13 +53,15 @@ final class RowPhases {
             .filter(module -> written.floorKey(module.column()) != null)
             .collect(
                 Collectors.groupingBy(
-                    module -> written.floorKey(module.column()),
+                    module -> Objects.requireNonNull(written.floorKey(module.column())),
                     TreeMap::new,
                     Collectors.groupingBy(PlacedModule::row, TreeMap::new, Collectors.toList())));
     byStart.forEach(
         (column, byRow) ->
             byRow.forEach(
-                (row, modules) -> rows.add(new ModuleRow(written.get(column), row, modules))));
+                (row, modules) ->
+                    rows.add(
+                        new ModuleRow(Objects.requireNonNull(written.get(column)), row, modules))));
     return rows;
   }
 

@@ -15,7 +15,7 @@ import java.util.Map;
  * @param part seam clamp or rib bracket
  * @param combination the combination that governs
  * @param pressurePa net pressure of that combination [Pa]
- * @param pull {@code uplift} or {@code pressure}
+ * @param pull whether it lifts or presses
  * @param writtenM spacing the field allows [m]
  * @param computedM spacing the loads allow [m]
  * @param pattern the same in seams, in words

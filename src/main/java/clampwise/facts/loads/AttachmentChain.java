@@ -16,6 +16,7 @@ import clampwise.facts.loads.Demands.Used;
 import clampwise.facts.loads.Shares.Share;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the share of an attachment's strength was got.
@@ -180,6 +181,18 @@ final class AttachmentChain<S extends LimitState> implements Chain {
   private void share(Work work) {
     Demand<S> demand = new Demand<>(used.force().normalN(), used.force().alongN());
     Utilisation.show(demand, strengths.resistance(), strengths.interaction(), work);
+  }
+
+  /** Chains about one attachment are equal: their facts hold the numbers. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof AttachmentChain<?> chain
+        && chain.attachment.name().equals(attachment.name());
+  }
+
+  @Override
+  public int hashCode() {
+    return attachment.name().hashCode();
   }
 
   @Override

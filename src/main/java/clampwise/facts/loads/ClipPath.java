@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A seam with what its attachments bring to its clips.
@@ -60,7 +61,7 @@ record ClipPath(
         clipM(worst),
         pullN(worst),
         rounded(strengthN),
-        roofN.result().map(known -> roof(known.get(zone))),
+        roofN.result().map(known -> roof(Objects.requireNonNull(known.get(zone)))),
         spread(nearest, pullN(worst) / strengthN));
   }
 
@@ -85,11 +86,12 @@ record ClipPath(
   ClipShare share(Map<String, Double> roofN) {
     int worst = 0;
     for (int i = 1; i < reactionsN.length; i++) {
-      double share = reactionsN[i] / roofN.get(zone(i));
-      worst = share > reactionsN[worst] / roofN.get(zone(worst)) ? i : worst;
+      double share = reactionsN[i] / Objects.requireNonNull(roofN.get(zone(i)));
+      worst =
+          share > reactionsN[worst] / Objects.requireNonNull(roofN.get(zone(worst))) ? i : worst;
     }
     SeamRun.Pull nearest = nearest(worst);
-    double ownN = roofN.get(zone(worst));
+    double ownN = Objects.requireNonNull(roofN.get(zone(worst)));
     return new ClipShare(
         subject(),
         cause(nearest),

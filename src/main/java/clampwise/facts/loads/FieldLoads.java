@@ -14,6 +14,7 @@ import clampwise.job.ModuleType;
 import clampwise.job.Quantity.Pressure;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Loads of the modules of one field. Modules in one place under one snow share theirs. */
@@ -71,7 +72,7 @@ final class FieldLoads {
   }
 
   ModuleLoad of(PlacedModule module) {
-    return modules.get(module.name());
+    return Objects.requireNonNull(modules.get(module.name()));
   }
 
   /** Why the wind on the field is not known, if so; the loads then have none. */

@@ -10,6 +10,7 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.loads.ModuleWork.Case;
 import clampwise.job.ModuleType.LoadBasis;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the use of a module's rating was got.
@@ -65,6 +66,17 @@ record ModuleChain(
   private double netPa() {
     var effect = combination.of(loads.of(module).actions());
     return up ? effect.normalUp() : effect.normalDown();
+  }
+
+  /** Chains about one module are equal: their facts hold the numbers. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ModuleChain chain && chain.module.name().equals(module.name());
+  }
+
+  @Override
+  public int hashCode() {
+    return module.name().hashCode();
   }
 
   @Override

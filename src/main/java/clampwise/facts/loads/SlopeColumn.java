@@ -9,6 +9,7 @@ import clampwise.facts.layout.PlacedModule;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -42,7 +43,7 @@ final class SlopeColumn {
           .add(module, loads.of(module));
     }
     for (ModuleEdge edge : loads.site().field().edges()) {
-      SlopeColumn column = columns.get(edge.module().column());
+      SlopeColumn column = Objects.requireNonNull(columns.get(edge.module().column()));
       edge.attachments().forEach(attachment -> column.add(attachment));
     }
     return columns;
@@ -95,7 +96,8 @@ final class SlopeColumn {
       if (own instanceof NotApplicable<Double> none) {
         return none;
       }
-      double share = (double) each.edges / edges.get(each.attachment.name());
+      double share =
+          (double) each.edges / Objects.requireNonNull(edges.get(each.attachment.name()));
       sumN += share * own.result().orElseThrow();
     }
     return new Result<>(sumN);
