@@ -10,6 +10,7 @@ import clampwise.job.Parts;
 import clampwise.job.Plane;
 import clampwise.job.Shape;
 import clampwise.job.Text;
+import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.Optional;
 public final class References {
 
   private final Job job;
+  private final ProfileNames profiles;
   private final Names panels;
   private final Names planes;
   private final Names fields;
@@ -30,6 +32,7 @@ public final class References {
 
   private References(Job job, Catalogue catalogue, Problems problems) {
     this.job = job;
+    this.profiles = new ProfileNames(catalogue.with(job).parts());
     this.panels = Names.of("roof covering", problems).with(job.panels());
     this.planes = Names.of("roof plane", problems).with(job.planes());
     this.fields = Names.of("field", problems).with(job.fields());
@@ -66,6 +69,14 @@ public final class References {
   private void check(Panel panel) {
     Names.of("key of a panel", Shape.of(Panel.class).byKey().keySet(), panels.problems())
         .require(panel.assumed());
+    profiles.meant(panel).ifPresent(near -> misspelt(panel.profile().orElseThrow(), near));
+  }
+
+  private void misspelt(Text profile, String near) {
+    String found = "no part made for a profile named \"" + profile + "\"";
+    Problem problem =
+        new Problem(profile.at(), found, "a profile that a part is made for", Optional.of(near));
+    panels.problems().add(problem);
   }
 
   private void check(Plane plane) {

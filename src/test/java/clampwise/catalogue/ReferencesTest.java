@@ -42,6 +42,25 @@ class ReferencesTest {
   }
 
   @Test
+  void aMisspeltProfileIsReportedWithTheNearest() {
+    String text = JOB.replace("standing-seam,", "standing-seam, profile: snaplock,");
+    assertThat(said(text))
+        .containsExactly("3:40 no part made for a profile named \"snaplock\", nearest snap-lock");
+    assertThat(said(text.replace("snaplock", "Snap Lock"))).isEmpty();
+    assertThat(said(text.replace("snaplock", "clip-rib"))).isEmpty();
+  }
+
+  @Test
+  void anotherNumberIsAnotherProfile() {
+    String text = JOB.replace("standing-seam,", "trapezoidal, profile: trapezoid-35,");
+    assertThat(said(text)).isEmpty();
+    assertThat(said(text.replace("trapezoid-35", "trapezoid32")))
+        .singleElement()
+        .asString()
+        .endsWith("trapezoid-32");
+  }
+
+  @Test
   void everyDanglingNameIsReportedWithTheNearest() {
     String text =
         JOB.replace("[pitch]", "[picth]")

@@ -84,6 +84,6 @@ class ReviewerTest {
   void theSameJobGivesTheSameReview() {
     Path job = Path.of("examples/barn-junior/job.yaml");
 
-    assertThat(new Reviewer().review(job)).isEqualTo(reviewer.review(job));
+    assertThat(new Reviewer().review(job)).hasToString(reviewer.review(job).toString());
   }
 }

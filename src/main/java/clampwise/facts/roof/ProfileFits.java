@@ -1,5 +1,7 @@
 package clampwise.facts.roof;
 
+import clampwise.catalogue.ProfileNames;
+import clampwise.facts.layout.Layout;
 import clampwise.job.Choice;
 import clampwise.job.Panel;
 import clampwise.job.SeamClamp;
@@ -15,7 +17,10 @@ final class ProfileFits extends PartQuestion {
   @Override
   void ask(PartUse use, Asked asked) {
     boolean rightKind = Profiles.suitsKind(use.part(), use.panel());
-    if (rightKind && use.panel().profile().isEmpty()) {
+    if (rightKind && isMisspelt(use, asked)) {
+      String reason = "the profile of " + name(use) + " is none that a part is made for";
+      missing(use, asked, reason, use.panel().profile().orElseThrow().at());
+    } else if (rightKind && use.panel().profile().isEmpty()) {
       String reason = use.ofPanel("the profile of " + name(use), "profile");
       missing(use, asked, reason, use.panelAt());
     } else if (rightKind && use.part().profiles().isEmpty()) {
@@ -24,6 +29,12 @@ final class ProfileFits extends PartQuestion {
     } else {
       asked.answers().add(fact(use, asked));
     }
+  }
+
+  private static boolean isMisspelt(PartUse use, Asked asked) {
+    Layout layout = asked.layout();
+    ProfileNames names = new ProfileNames(layout.catalogue().with(layout.job()).parts());
+    return names.meant(use.panel()).isPresent();
   }
 
   private static ProfileFit fact(PartUse use, Asked asked) {
