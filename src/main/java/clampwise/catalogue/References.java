@@ -4,6 +4,7 @@ import clampwise.job.Attach;
 import clampwise.job.Bonding;
 import clampwise.job.Field;
 import clampwise.job.Job;
+import clampwise.job.Loads;
 import clampwise.job.Named;
 import clampwise.job.Panel;
 import clampwise.job.Parts;
@@ -64,6 +65,11 @@ public final class References {
     job.planes().all().forEach(plane -> check(plane.value()));
     job.fields().all().forEach(field -> check(field.value()));
     job.bonding().ifPresent(this::check);
+    job.loads()
+        .flatMap(Loads::snow)
+        .flatMap(Loads.Snow::higherRoof)
+        .map(Loads.HigherRoof::beside)
+        .ifPresent(planes::require);
   }
 
   private void check(Panel panel) {

@@ -89,6 +89,13 @@ final class ArraySetup {
         .ifPresent(side -> ExposedEdge.of(code, side, size(lengthM), work));
   }
 
+  /** Why a module takes its edge factor, in words. */
+  String exposure(PlacedModule module, Measure measure) {
+    Work work = new Work(measure);
+    showEdgeFactor(module, work);
+    return work.lines().isEmpty() ? "" : work.lines().get(work.lines().size() - 1).note();
+  }
+
   private double factor(PanelSide side, double lengthM) {
     return factors.computeIfAbsent(
         new Side(side, lengthM),

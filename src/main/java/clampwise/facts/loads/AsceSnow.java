@@ -29,16 +29,22 @@ import org.locationtech.jts.geom.Envelope;
  */
 final class AsceSnow implements FieldSnow {
 
+  /** More than any condition on slippery roofs asks for [ft²·h·°F/Btu]. */
+  private static final double WELL_INSULATED = 100;
+
   private final FieldSite asked;
   private final AsceEdition edition;
   private final Envelope plane;
   private final RoofSnow snow;
+  private final Optional<Outcome<HigherRoofSnow>> higher;
 
   private AsceSnow(FieldSite asked, AsceEdition edition) {
     this.asked = asked;
     this.edition = edition;
     this.plane = asked.plane().outline().orElseThrow().getEnvelopeInternal();
-    this.snow = snow(new Work(Measure.METRIC));
+    Work work = new Work(Measure.METRIC);
+    this.snow = snow(work);
+    this.higher = higher(snow, work);
   }
 
   /** Snow on a field, or what is missing. */
@@ -50,6 +56,7 @@ final class AsceSnow implements FieldSnow {
     AsceSnow snow = new AsceSnow(asked, edition);
     return snow.snow
         .missing()
+        .or(snow::higherMissing)
         .<Outcome<FieldSnow>>map(NotApplicable::new)
         .orElseGet(() -> new Result<>(snow));
   }
@@ -80,12 +87,50 @@ final class AsceSnow implements FieldSnow {
 
   @Override
   public double planPa(PlacedModule module) {
-    return snow.largestPa(fromRidgeM(module));
+    double ownPa = snow.largestPa(fromRidgeM(module));
+    return higher
+        .flatMap(Outcome::result)
+        .map(added -> Math.max(ownPa, added.planPa(module)))
+        .orElse(ownPa);
+  }
+
+  @Override
+  public Optional<SlopeSnow> slopeSnow() {
+    SlopeFactor.Surface bare =
+        new SlopeFactor.Surface(true, false, Optional.of(WELL_INSULATED), false);
+    double thermal = asked.snow(Loads.Snow::thermalFactor).map(Factor::value).orElseThrow();
+    double slopeRad = asked.slopeRad().orElseThrow();
+    double factor =
+        SlopeFactor.of(
+            basis(new Work(Measure.METRIC)).tables(),
+            slopeRad,
+            thermal,
+            bare,
+            new Work(Measure.METRIC));
+    return Optional.of(new SlopeSnow(snow.slopeFactor(), factor));
   }
 
   @Override
   public double show(PlacedModule module, Work work) {
-    return snow(work).largestPa(fromRidgeM(module));
+    RoofSnow shown = snow(work);
+    double ownPa = shown.largestPa(fromRidgeM(module));
+    return higher(shown, work)
+        .flatMap(Outcome::result)
+        .map(added -> added.show(module, ownPa, work))
+        .orElse(ownPa);
+  }
+
+  private Optional<Outcome<HigherRoofSnow>> higher(RoofSnow roof, Work work) {
+    return StepSnows.higherRoof(asked.job(), asked.plane().name())
+        .map(
+            higherRoof ->
+                HigherRoofSnow.of(asked, higherRoof, basis(new Work(Measure.METRIC)), roof, work));
+  }
+
+  private Optional<String> higherMissing() {
+    return higher
+        .filter(NotApplicable.class::isInstance)
+        .map(none -> ((NotApplicable<HigherRoofSnow>) none).reason());
   }
 
   /** Plan distance of the module's upper edge from the ridge. */
@@ -97,14 +142,17 @@ final class AsceSnow implements FieldSnow {
     return Math.cos(asked.slopeRad().orElseThrow());
   }
 
+  private SnowBasis basis(Work work) {
+    return SnowBasis.of(
+        asked.layout().catalogue().codes().snow(edition),
+        asked.site(Site::groundSnow).map(Pressure::pa).orElseThrow(),
+        Risk.valueOf(asked.site(Site::riskCategory).orElseThrow().value().name()),
+        asked.snow(Loads.Snow::winterWind).map(Factor::value),
+        work);
+  }
+
   private RoofSnow snow(Work work) {
-    SnowBasis basis =
-        SnowBasis.of(
-            asked.layout().catalogue().codes().snow(edition),
-            asked.site(Site::groundSnow).map(Pressure::pa).orElseThrow(),
-            Risk.valueOf(asked.site(Site::riskCategory).orElseThrow().value().name()),
-            asked.snow(Loads.Snow::winterWind).map(Factor::value),
-            work);
+    SnowBasis basis = basis(work);
     RoofSnow.Factors factors =
         new RoofSnow.Factors(
             asked.snow(Loads.Snow::exposureFactor).map(Factor::value).orElseThrow(),

@@ -16,9 +16,6 @@ import clampwise.calc.wind.Pressures;
 import clampwise.calc.wind.Velocity;
 import clampwise.calc.wind.VelocityPressure;
 import clampwise.calc.wind.WindBuilding;
-import clampwise.calc.wind.WindChoices.Equalisation;
-import clampwise.calc.wind.WindChoices.ExposedReading;
-import clampwise.calc.wind.WindChoices.ExposureMethod;
 import clampwise.calc.wind.WindCode;
 import clampwise.calc.wind.WindSite;
 import clampwise.calc.wind.ZonePressure;
@@ -27,7 +24,6 @@ import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
 import clampwise.facts.roof.TopHeight;
 import clampwise.job.Building;
-import clampwise.job.Loads;
 import clampwise.job.Quantity.Factor;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Speed;
@@ -42,13 +38,12 @@ import java.util.Optional;
  */
 final class AsceWind implements FieldWind {
 
-  private static final double USUAL_END = 0.425;
-
   private final WindCode code;
   private final WindSite site;
   private final WindBuilding building;
   private final ArraySetup setup;
   private final ZoneLookup zones;
+  private final PanelMethod method;
 
   private AsceWind(FieldSite asked, WindCode code, WindSite site, Roof roof) {
     this.code = code;
@@ -56,6 +51,7 @@ final class AsceWind implements FieldWind {
     this.building = building(asked, roof);
     this.setup = ArraySetup.of(asked, code, roof.heightM());
     this.zones = new ZoneLookup(asked.plane().zones());
+    this.method = new PanelMethod(code, building.enclosure(), setup, asked.measure());
   }
 
   /** Wind on a field, or what is missing. */
@@ -97,23 +93,7 @@ final class AsceWind implements FieldWind {
 
   private static WindCode code(FieldSite asked, AsceEdition edition) {
     WindCode code = asked.layout().catalogue().codes().wind(edition, asked.limits());
-    var choices = code.choices();
-    Optional<ExposureMethod> method =
-        asked
-            .wind(Loads.WindReading::exposureCoefficient)
-            .map(chosen -> ExposureMethod.valueOf(chosen.value().name()));
-    Optional<ExposedReading> reading =
-        asked
-            .wind(Loads.WindReading::exposedEdge)
-            .map(chosen -> ExposedReading.valueOf(chosen.value().name()));
-    choices = method.isPresent() ? choices.with(method.get()) : choices;
-    choices = reading.isPresent() ? choices.with(reading.get()) : choices;
-    boolean late =
-        asked
-            .wind(Loads.WindReading::equalisationEnd)
-            .filter(end -> end.value() > USUAL_END)
-            .isPresent();
-    return code.with(late ? choices.with(Equalisation.TO_0_45) : choices);
+    return code.with(new WindReadings(asked).over(code.choices()));
   }
 
   private static WindBuilding building(FieldSite asked, Roof roof) {
@@ -125,6 +105,11 @@ final class AsceWind implements FieldWind {
             .orElse(Enclosure.ENCLOSED);
     double parapetM = written.flatMap(Building::parapet).map(Length::m).orElse(0.0);
     return new WindBuilding(roof, enclosure, parapetM);
+  }
+
+  @Override
+  public Optional<PanelMethod> parallel() {
+    return Optional.of(method);
   }
 
   @Override

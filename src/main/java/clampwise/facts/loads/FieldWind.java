@@ -4,6 +4,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.PlacedModule;
+import java.util.Optional;
 
 /** Wind on the modules of one field, by the standard of its site. */
 interface FieldWind {
@@ -14,6 +15,11 @@ interface FieldWind {
   /** Pressures of a module with all lines, those of its place in the array first. */
   default Outcome<Pressures> show(PlacedModule module, Work work) {
     return on(place(module), work);
+  }
+
+  /** The method for modules parallel to the roof, if the standard has one. */
+  default Optional<PanelMethod> parallel() {
+    return Optional.empty();
   }
 
   /** Pressures of a place, at the level of the standard, with all lines from the wind speed on. */

@@ -10,6 +10,7 @@ import clampwise.facts.Question;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
+import clampwise.job.Claims;
 import clampwise.source.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,8 @@ import java.util.Optional;
 /** All questions about loads: each field's loads are computed once for all of them. */
 public final class LoadQuestions {
 
-  public static final List<Question> ALL = List.of(LoadQuestions::ask);
+  public static final List<Question> ALL =
+      List.of(LoadQuestions::ask, new StatedChoices(), new StepSnows());
 
   private static final List<Class<? extends Fact>> ANSWERS =
       List.of(
@@ -27,7 +29,8 @@ public final class LoadQuestions {
           LimitStates.class,
           AllowedSpacing.class,
           ColumnSlip.class,
-          PriedEdge.class);
+          PriedEdge.class,
+          EqualisationCredit.class);
 
   private LoadQuestions() {}
 
@@ -41,6 +44,11 @@ public final class LoadQuestions {
         ask(PlaneLoads.of(layout.job(), plane, limits, fields), answers);
       }
     }
+    layout
+        .job()
+        .claims()
+        .flatMap(Claims::utilisation)
+        .ifPresent(stated -> UtilisationClaims.ask(stated, limits, answers));
   }
 
   private static void ask(PlaneLoads plane, Answers answers) {
@@ -58,6 +66,7 @@ public final class LoadQuestions {
     } else if (field instanceof NotApplicable<LoadedField> none) {
       Span at = site.field().at();
       ANSWERS.forEach(type -> answers.missing(type, site.subject(), none.reason(), at));
+      ClaimsUnknown.ask(site, none.reason(), answers);
     }
     return field;
   }
@@ -71,5 +80,7 @@ public final class LoadQuestions {
     AllowedSpacings.ask(loads, shares, answers);
     ColumnSlips.ask(field, answers);
     PriedEdges.ask(field, answers);
+    EqualisationCredits.ask(loads, answers);
+    ClaimedLoads.ask(loads, shares, answers);
   }
 }

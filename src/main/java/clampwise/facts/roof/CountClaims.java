@@ -38,7 +38,7 @@ final class CountClaims implements Question {
       Predicate<Attachment> counts,
       Layout layout,
       Answers answers) {
-    Optional<String> unknown = unread(layout).or(() -> undrawn(layout));
+    Optional<String> unknown = unknown(layout);
     claimed.ifPresent(count -> answer(what, count, unknown, () -> count(layout, counts), answers));
   }
 
@@ -47,6 +47,11 @@ final class CountClaims implements Question {
     unknown.ifPresentOrElse(
         reason -> answers.missing(CountClaim.class, subject(what), reason, claimed.at()),
         () -> answers.add(fact(what, claimed, counted.getAsInt())));
+  }
+
+  /** Why the attachments cannot be counted, if they cannot. */
+  static Optional<String> unknown(Layout layout) {
+    return unread(layout).or(() -> undrawn(layout));
   }
 
   /** What is missing of the layout because of another mistake is no difference to the drawing. */

@@ -29,8 +29,10 @@ public final class RoofQuestions {
           new ArrayHeights(),
           new ArrayTilts(),
           new ArrayEdges(),
+          new GapSpacings(),
           new ZoneWidthClaims(),
-          new CountClaims());
+          new CountClaims(),
+          new ZoneCountClaims());
 
   private RoofQuestions() {}
 }

@@ -1,0 +1,27 @@
+package clampwise.facts.loads;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+
+/**
+ * The edge factor that the calculation uses, held against the largest of a field.
+ *
+ * @param field its name
+ * @param claimed factor that is used for every module [-]
+ * @param computed largest factor of its modules [-]
+ * @param modules the modules that take it
+ * @param why what makes the first of them exposed
+ */
+public record EdgeFactorClaim(
+    Subject subject,
+    Subject cause,
+    Span at,
+    Unit shown,
+    String field,
+    double claimed,
+    double computed,
+    String modules,
+    String why)
+    implements Fact {}

@@ -1,0 +1,61 @@
+package clampwise.facts.loads;
+
+import clampwise.calc.wind.WindChoices;
+import clampwise.calc.wind.WindChoices.Equalisation;
+import clampwise.calc.wind.WindChoices.ExposedReading;
+import clampwise.calc.wind.WindChoices.ExposureMethod;
+import clampwise.calc.wind.WindChoices.HipCurve;
+import clampwise.job.Flag;
+import clampwise.job.Loads;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** What a job chooses where the wind standard is open; the rest stays as it is. */
+record WindReadings(FieldSite asked) {
+
+  private static final double USUAL_END = 0.425;
+
+  WindChoices over(WindChoices usual) {
+    WindChoices choices = usual;
+    choices = with(choices, method(), WindChoices::with);
+    choices = with(choices, reading(), WindChoices::with);
+    choices = with(choices, hipCurve(), WindChoices::with);
+    choices = with(choices, end(), WindChoices::with);
+    choices = with(choices, flag(Loads.WindReading::exposureFloor), WindChoices::withExposureFloor);
+    return with(choices, flag(Loads.WindReading::wallReduction), WindChoices::withWallReduced);
+  }
+
+  private static <T> WindChoices with(
+      WindChoices choices, Optional<T> chosen, BiFunction<WindChoices, T, WindChoices> apply) {
+    return chosen.map(value -> apply.apply(choices, value)).orElse(choices);
+  }
+
+  private Optional<ExposureMethod> method() {
+    return asked
+        .wind(Loads.WindReading::exposureCoefficient)
+        .map(chosen -> ExposureMethod.valueOf(chosen.value().name()));
+  }
+
+  private Optional<ExposedReading> reading() {
+    return asked
+        .wind(Loads.WindReading::exposedEdge)
+        .map(chosen -> ExposedReading.valueOf(chosen.value().name()));
+  }
+
+  private Optional<HipCurve> hipCurve() {
+    return asked
+        .wind(Loads.WindReading::hipCurve)
+        .map(chosen -> HipCurve.valueOf(chosen.value().name()));
+  }
+
+  private Optional<Equalisation> end() {
+    return asked
+        .wind(Loads.WindReading::equalisationEnd)
+        .map(end -> end.value() > USUAL_END ? Equalisation.TO_0_45 : Equalisation.TO_0_40);
+  }
+
+  private Optional<Boolean> flag(
+      java.util.function.Function<Loads.WindReading, Optional<Flag>> of) {
+    return asked.wind(of).map(Flag::value);
+  }
+}
