@@ -84,6 +84,6 @@ final class TributaryClaims {
   }
 
   private static String half(boolean inner) {
-    return inner ? ", as on an edge line, half a row only" : ", half of that";
+    return inner ? ", as on an edge line, half a row only" : ", a quarter of a row only";
   }
 }
