@@ -61,8 +61,8 @@ class BadInputTest {
         "block: {rows: 2, columns: 3}|13:12 a block without at; the key at",
         "like: B|13:11 no field named \"B\"; the name of a field; nearest A",
         "like: [A]|13:11 a list; the name of a field",
-        "allowed-spacing: {feild: 4 ft}|13:23 no wind zone named \"feild\"; field, edge, corner or a zone of the figure such as 2e; nearest field",
-        "attach: {zones: {1: 2, cornor: 1}}|13:28 no wind zone named \"cornor\"; field, edge, corner or a zone of the figure such as 2e; nearest corner",
+        "allowed-spacing: {feild: 4 ft}|13:23 no wind zone named \"feild\"; field, edge, corner or a zone of the figure such as 2e or G; nearest field",
+        "attach: {zones: {1: 2, cornor: 1}}|13:28 no wind zone named \"cornor\"; field, edge, corner or a zone of the figure such as 2e or G; nearest corner",
         "like: A|13:11 fields that are like each other; an end of the chain"
       })
   void aWrongValueIsReportedWhereItStands(String line, String said) {
@@ -85,8 +85,8 @@ class BadInputTest {
         "loads: {snow: {winter-wind: 55}}|13:29 \"55\"; a number from 0 to 1",
         "claims: {slope-factor: 79}|13:24 \"79\"; a number from 0 to 1",
         "claims: {tributary: {inner-line: 15}}|13:34 \"15\" without a unit; an area such as 20 ft² or 1.9 m²",
-        "claims: {pressures: {edgy: {up: 24 psf}}}|13:22 no wind zone named \"edgy\"; field, edge, corner or a zone of the figure such as 2e; nearest edge",
-        "claims: {attachments-by-zone: {corners: 12}}|13:32 no wind zone named \"corners\"; field, edge, corner or a zone of the figure such as 2e; nearest corner"
+        "claims: {pressures: {edgy: {up: 24 psf}}}|13:22 no wind zone named \"edgy\"; field, edge, corner or a zone of the figure such as 2e or G; nearest edge",
+        "claims: {attachments-by-zone: {corners: 12}}|13:32 no wind zone named \"corners\"; field, edge, corner or a zone of the figure such as 2e or G; nearest corner"
       })
   void aWrongValueOfSiteLoadsOrClaimsIsReportedWhereItStands(String line, String said) {
     assertThat(ReadJob.of(ReadJob.SMALL + line).said()).containsExactly(said);
