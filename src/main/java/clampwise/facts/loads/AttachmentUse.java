@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param pull {@code uplift} or {@code pressure}, whichever governs
  * @param combination the combination that governs
  * @param normalN force across the roof [N]
+ * @param tributary the same by tributary width, in words, where it differs by more than a tenth
  * @param alongN force down the slope [N]
  * @param normalStrengthN what it may take that way across the roof [N]
  * @param alongStrengthN what it may take along the seam [N]
@@ -41,6 +42,7 @@ public record AttachmentUse(
     String pull,
     String combination,
     double normalN,
+    Optional<String> tributary,
     double alongN,
     double normalStrengthN,
     double alongStrengthN,

@@ -17,6 +17,7 @@ import clampwise.facts.loads.Demands.Used;
 import clampwise.finding.Subject;
 import clampwise.job.Tested;
 import clampwise.job.Text;
+import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import clampwise.units.Units;
 import java.util.Comparator;
@@ -35,6 +36,9 @@ final class AttachmentUses<S extends LimitState> {
 
   private static final Comparator<Used> BY_SHARE =
       Comparator.comparingDouble(used -> used.utilisation().together());
+
+  /** How far tributary width may lie from the beam before both are printed. */
+  private static final double OF_BEAM = 0.1;
 
   private final FieldLoads loads;
   private final FieldSite site;
@@ -154,6 +158,7 @@ final class AttachmentUses<S extends LimitState> {
         up ? "uplift" : "pressure",
         loads.standard().combinations().get(used.force().combination()).name(),
         Math.abs(used.force().normalN()),
+        tributary(attachment, used, unit),
         used.force().alongN(),
         strength(up ? resistance.up() : resistance.down()),
         strength(resistance.slope()),
@@ -165,6 +170,15 @@ final class AttachmentUses<S extends LimitState> {
             AttachmentChain.of(
                 new AttachmentChain.Subject(loads, shares, attachment, used), strong, conversion)),
         Optional.of(most));
+  }
+
+  /** The force by tributary width, where that would tell a different story. */
+  private Optional<String> tributary(Attachment attachment, Used used, Unit unit) {
+    double normalN = used.force().normalN();
+    double byWidthN = demands.byWidthN(attachment, used.force().combination(), normalN > 0);
+    return Math.abs(byWidthN - normalN) <= OF_BEAM * Math.abs(normalN)
+        ? Optional.empty()
+        : Optional.of(" (by tributary width " + QuantityPrint.text(Math.abs(byWidthN), unit) + ")");
   }
 
   private Optional<String> pattern(String zone, Attachment attachment, Strengths<S> strong) {

@@ -10,7 +10,6 @@ import clampwise.finding.Subject;
 import clampwise.job.Panel;
 import clampwise.job.Quantity.Length;
 import clampwise.source.Span;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -99,13 +98,13 @@ final class ClipLoads {
 
   /** Where nobody says what a clip takes, the bare roof says what the clips were laid for. */
   private void answer(ClipPath path, ClipPaths paths) {
-    Outcome<Map<String, Double>> roofN = paths.roof(path).then(path::roofN);
+    Outcome<ClipPath.Bare> bare = paths.roof(path).then(path::bare);
     Optional<Double> strong = strengthN.flatMap(Outcome::result);
     if (strong.isPresent()) {
-      answers.add(path.use(strong.get(), roofN));
-    } else if (roofN instanceof Result<Map<String, Double>> known) {
+      answers.add(path.use(strong.get(), bare));
+    } else if (bare instanceof Result<ClipPath.Bare> known) {
       answers.add(path.share(known.value()));
-    } else if (roofN instanceof NotApplicable<Map<String, Double>> none) {
+    } else if (bare instanceof NotApplicable<ClipPath.Bare> none) {
       missing(ClipShare.class, path.subject(), none.reason());
     }
   }
@@ -123,7 +122,7 @@ final class ClipLoads {
   }
 
   private void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    Span at = plane.panelAt();
+    Span at = plane.upliftUnknown().isPresent() ? plane.fieldsAt() : plane.panelAt();
     answers.missing(question, subject, reason, at);
   }
 }

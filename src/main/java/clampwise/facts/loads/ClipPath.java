@@ -10,10 +10,9 @@ import clampwise.finding.Subject;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A seam with what its attachments bring to its clips.
@@ -37,18 +36,41 @@ record ClipPath(
     return plane.subject().part(run.name());
   }
 
+  /** The pulls of the attachments in the governing combination. */
+  List<BeamLoad> loads() {
+    return loads(pulls, combination);
+  }
+
+  static List<BeamLoad> loads(List<SeamRun.Pull> pulls, int combination) {
+    return pulls.stream()
+        .<BeamLoad>map(
+            pull ->
+                new BeamLoad.Point(
+                    pull.attachment().upM(), pull.forces().get(combination).normalN()))
+        .toList();
+  }
+
   /**
-   * The most loaded clip against what a clip may take.
+   * What wind on the bare roof brings to the clips.
    *
-   * @param roofN what the bare roof brings to a clip of each zone, see {@link #roofN}
+   * @param loads along the seam
+   * @param reactionsN of each clip [N]
    */
-  ClipUse use(double strengthN, Outcome<Map<String, Double>> roofN) {
+  record Bare(List<BeamLoad> loads, double[] reactionsN) {}
+
+  /** The same seam under wind on the bare roof. */
+  Outcome<Bare> bare(List<BeamLoad> roof) {
+    return seam.under(roof).then(forces -> new Result<>(new Bare(roof, forces.reactionsN())));
+  }
+
+  /** The most loaded clip against what a clip may take. */
+  ClipUse use(double strengthN, Outcome<Bare> bare) {
     int worst = 0;
     for (int i = 1; i < reactionsN.length; i++) {
       worst = reactionsN[i] > reactionsN[worst] ? i : worst;
     }
-    String zone = zone(worst);
-    SeamRun.Pull nearest = nearest(worst);
+    int clip = worst;
+    SeamRun.Pull nearest = nearest(clip);
     return new ClipUse(
         subject(),
         cause(nearest),
@@ -58,40 +80,45 @@ record ClipPath(
         run.name(),
         plane.covering(),
         combinationName(),
-        clipM(worst),
-        pullN(worst),
+        clipM(clip),
+        pullN(clip),
         rounded(strengthN),
-        roofN.result().map(known -> roof(Objects.requireNonNull(known.get(zone)))),
-        spread(nearest, pullN(worst) / strengthN));
+        bare.result().map(known -> roof(known.reactionsN[mostOfZone(clip, known)])),
+        spread(nearest, pullN(clip) / strengthN),
+        Optional.of(new ClipChain(this, clip, List.of(), 0)));
   }
 
   private String roof(double roofN) {
     return "wind on the bare roof pulls " + QuantityPrint.text(roofN, plane.forceUnit());
   }
 
-  /** The most that wind on the bare roof brings to a clip of this seam, by wind zone [N]. */
-  Outcome<Map<String, Double>> roofN(List<BeamLoad> roof) {
-    return seam.under(roof).then(forces -> new Result<>(mostByZone(forces.reactionsN())));
-  }
-
-  private Map<String, Double> mostByZone(double[] roofN) {
-    Map<String, Double> mostN = new HashMap<>();
-    for (int i = 0; i < roofN.length; i++) {
-      mostN.merge(zone(i), roofN[i], Math::max);
+  /** The clip that the bare roof loads most among those in the wind zone of a clip. */
+  private int mostOfZone(int clip, Bare bare) {
+    String zone = zone(clip);
+    int most = clip;
+    for (int i = 0; i < bare.reactionsN.length; i++) {
+      most = bare.reactionsN[i] > bare.reactionsN[most] && zone(i).equals(zone) ? i : most;
     }
-    return mostN;
+    return most;
   }
 
   /** The clip that gets most in comparison with what the bare roof brings to the clips there. */
-  ClipShare share(Map<String, Double> roofN) {
+  ClipShare share(Bare bare) {
+    double[] mostN = new double[bare.reactionsN.length];
+    for (int i = 0; i < mostN.length; i++) {
+      mostN[i] = bare.reactionsN[mostOfZone(i, bare)];
+    }
     int worst = 0;
     for (int i = 1; i < reactionsN.length; i++) {
-      double share = reactionsN[i] / Objects.requireNonNull(roofN.get(zone(i)));
-      worst =
-          share > reactionsN[worst] / Objects.requireNonNull(roofN.get(zone(worst))) ? i : worst;
+      worst = reactionsN[i] / mostN[i] > reactionsN[worst] / mostN[worst] ? i : worst;
     }
-    SeamRun.Pull nearest = nearest(worst);
-    double ownN = Objects.requireNonNull(roofN.get(zone(worst)));
+    return share(worst, bare);
+  }
+
+  private ClipShare share(int clip, Bare bare) {
+    SeamRun.Pull nearest = nearest(clip);
+    int roofClip = mostOfZone(clip, bare);
+    double ownN = bare.reactionsN[roofClip];
     return new ClipShare(
         subject(),
         cause(nearest),
@@ -99,12 +126,13 @@ record ClipPath(
         plane.forceUnit(),
         units(),
         run.name(),
-        zone(worst),
+        zone(clip),
         combinationName(),
-        clipM(worst),
-        pullN(worst),
+        clipM(clip),
+        pullN(clip),
         rounded(ownN),
-        spread(nearest, pullN(worst) / ownN));
+        spread(nearest, pullN(clip) / ownN),
+        Optional.of(new ClipChain(this, clip, bare.loads, roofClip)));
   }
 
   private String zone(int clip) {

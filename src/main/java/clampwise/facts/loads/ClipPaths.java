@@ -28,7 +28,7 @@ final class ClipPaths {
   /** What the attachments of a seam bring to its clips in the combination with most uplift. */
   Outcome<ClipPath> of(SeamRun run, Beam seam, List<SeamRun.Pull> pulls) {
     int combination = mostUplift(pulls);
-    return seam.under(points(pulls, combination))
+    return seam.under(ClipPath.loads(pulls, combination))
         .then(
             forces ->
                 new Result<>(
@@ -47,15 +47,6 @@ final class ClipPaths {
 
   double pitchM() {
     return pitchM;
-  }
-
-  private static List<BeamLoad> points(List<SeamRun.Pull> pulls, int combination) {
-    return pulls.stream()
-        .<BeamLoad>map(
-            pull ->
-                new BeamLoad.Point(
-                    pull.attachment().upM(), pull.forces().get(combination).normalN()))
-        .toList();
   }
 
   private int mostUplift(List<SeamRun.Pull> pulls) {

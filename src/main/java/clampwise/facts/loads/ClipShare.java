@@ -1,10 +1,12 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the attachments on a seam bring to a clip, held against what wind on the bare roof would
@@ -18,6 +20,7 @@ import java.util.Map;
  * @param roofN most that wind on the bare roof brings to a clip of this seam in this zone, in the
  *     same combination [N]
  * @param spread how the load may be spread, in words
+ * @param chain how the pull was got
  */
 public record ClipShare(
     Subject subject,
@@ -31,5 +34,6 @@ public record ClipShare(
     double clipM,
     double forceN,
     double roofN,
-    String spread)
+    String spread,
+    Optional<Chain> chain)
     implements Fact {}

@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param strengthN what a clip may take [N]
  * @param roof what wind on the bare roof brings to a clip there, in words
  * @param spread how the load may be spread, in words
+ * @param chain how the pull was got
  */
 public record ClipUse(
     Subject subject,
@@ -32,5 +34,6 @@ public record ClipUse(
     double forceN,
     double strengthN,
     Optional<String> roof,
-    String spread)
+    String spread,
+    Optional<Chain> chain)
     implements Fact {}

@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param utilisation share used [-]
  * @param most the share that may be used [-]
  * @param more how many attachments more would do
+ * @param chain how the share was got
  */
 public record ColumnSlip(
     Subject subject,
@@ -37,5 +39,6 @@ public record ColumnSlip(
     double utilisation,
     double most,
     int more,
+    Optional<Chain> chain,
     Optional<Limit> limitFrom)
     implements Fact {}

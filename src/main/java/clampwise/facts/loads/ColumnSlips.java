@@ -7,7 +7,9 @@ import clampwise.calc.combination.Method;
 import clampwise.calc.statics.LimitState;
 import clampwise.calc.statics.SlopeSum;
 import clampwise.calc.statics.TestedLoad;
+import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Section;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Answers;
@@ -17,6 +19,7 @@ import clampwise.job.Text;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -105,7 +108,7 @@ final class ColumnSlips<S extends LimitState> {
     Limit most = site.limits().get("utilisation-most");
     int governing = column.governing();
     double demandN = column.demandN(governing);
-    double share = SlopeSum.column(demandN, strengthN, new Work(Measure.METRIC)).si();
+    double share = demandN / strengthN;
     Unit force = PlaneLoads.forceUnit(site);
     return new ColumnSlip(
         subject(number),
@@ -122,7 +125,28 @@ final class ColumnSlips<S extends LimitState> {
         Math.rint(share * 1e9) / 1e9,
         most.si(),
         more(column.attachments(), share / most.si()),
+        Optional.of(new SlipChain(site.measure(), number, demandN, strengthN)),
         Optional.of(most));
+  }
+
+  private record SlipChain(Measure measure, int column, double demandN, double strengthN)
+      implements Chain {
+
+    @Override
+    public List<Section> sections() {
+      ChainWriter chain = new ChainWriter(measure);
+      chain.deciding("Column " + column + " down the slope", this::share);
+      return chain.sections();
+    }
+
+    private void share(Work work) {
+      SlopeSum.column(demandN, strengthN, work);
+    }
+
+    @Override
+    public String toString() {
+      return "how column " + column + " is held";
+    }
   }
 
   /** How many attachments of the same strength have to come to those there are. */

@@ -66,6 +66,16 @@ final class Demands {
         .toList();
   }
 
+  /** Force across the roof by tributary widths, positive away from it [N]. */
+  double byWidthN(Attachment attachment, int combination, boolean up) {
+    double sumN = 0;
+    for (Share share : shares.of(attachment)) {
+      ModuleLoad load = loads.of(share.module());
+      sumN -= share.tributaryM2() * (up ? load.upPa() : load.downPa())[combination];
+    }
+    return sumN;
+  }
+
   private Force force(List<Share> own, int k, boolean up) {
     double normalN = -sum(own, up ? ModuleLoad::upPa : ModuleLoad::downPa, k);
     double alongN = 0;

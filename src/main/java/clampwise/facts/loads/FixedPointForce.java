@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Chain;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param snowN from snow on it outside the array [N]
  * @param forceN all of it [N]
  * @param strengthN what the fixed point may take [N]
+ * @param chain how the sum was got
  */
 public record FixedPointForce(
     Subject subject,
@@ -34,5 +36,6 @@ public record FixedPointForce(
     double panelN,
     double snowN,
     double forceN,
-    double strengthN)
+    double strengthN,
+    Optional<Chain> chain)
     implements Fact {}

@@ -5,7 +5,9 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Combination;
 import clampwise.calc.statics.SlopeSum;
+import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Section;
 import clampwise.calc.trail.Work;
 import clampwise.facts.Answers;
 import clampwise.finding.Subject;
@@ -14,6 +16,7 @@ import clampwise.job.Flag;
 import clampwise.job.Panel;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Pressure;
+import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +54,8 @@ final class FixedPointForces {
       missing(plane.subject().part("fixed point"), none.reason());
     } else if (strengthN instanceof Result<Double> known) {
       double pitchM = panel.pitch().map(Length::m).orElseThrow();
-      PanelRun.of(plane, slidingLapsM(), pitchM).forEach(run -> ask(run, known.value(), pitchM));
+      Strip strip = new Strip(pitchM, weightPa() * slopeSine(), snowPa());
+      PanelRun.of(plane, slidingLapsM(), pitchM).forEach(run -> ask(run, known.value(), strip));
     }
   }
 
@@ -87,7 +91,15 @@ final class FixedPointForces {
     return slides ? plane.plane().endLapsM() : List.of();
   }
 
-  private void ask(PanelRun run, double strengthN, double pitchM) {
+  /**
+   * What every panel has in common.
+   *
+   * @param weightPa own weight, down the slope [Pa]
+   * @param snowPa snow where no module lies, down the slope [Pa]
+   */
+  private record Strip(double pitchM, double weightPa, double snowPa) {}
+
+  private void ask(PanelRun run, double strengthN, Strip strip) {
     Subject subject = plane.subject().part(run.name());
     List<SeamRun.Pull> pulls = new ArrayList<>();
     for (SeamRun seam : run.seams()) {
@@ -98,18 +110,37 @@ final class FixedPointForces {
       }
       own.result().ifPresent(pulls::addAll);
     }
-    answers.add(fact(run, subject, worst(run, pulls, pitchM), strengthN));
+    answers.add(fact(run, subject, worst(run, pulls, strip), strengthN));
   }
 
   /** What one combination brings to a fixed point [N]. */
   private record Sum(String combination, double arrayN, double panelN, double snowN) {
 
     double forceN() {
-      return SlopeSum.fixedPoint(arrayN, panelN, snowN, new Work(Measure.METRIC)).si();
+      return arrayN + panelN + snowN;
+    }
+
+    void show(Work work) {
+      SlopeSum.fixedPoint(arrayN, panelN, snowN, work);
     }
   }
 
-  private Sum worst(PanelRun run, List<SeamRun.Pull> pulls, double pitchM) {
+  private record SumChain(Measure measure, String run, Sum sum) implements Chain {
+
+    @Override
+    public List<Section> sections() {
+      ChainWriter chain = new ChainWriter(measure);
+      chain.deciding("Down the slope on the " + run + ": " + sum.combination, sum::show);
+      return chain.sections();
+    }
+
+    @Override
+    public String toString() {
+      return "how the " + run + " is pulled";
+    }
+  }
+
+  private Sum worst(PanelRun run, List<SeamRun.Pull> pulls, Strip strip) {
     Sum worst = new Sum("", 0, 0, 0);
     for (int k = 0; k < plane.combinations().size(); k++) {
       Combination combination = plane.combinations().get(k);
@@ -117,8 +148,8 @@ final class FixedPointForces {
           new Sum(
               combination.name(),
               halfN(pulls, k),
-              combination.factors().dead() * weightPa() * slopeSine() * run.lengthM() * pitchM,
-              combination.factors().snow() * snowPa() * run.openM() * pitchM);
+              combination.factors().dead() * strip.weightPa * run.lengthM() * strip.pitchM,
+              combination.factors().snow() * strip.snowPa * run.openM() * strip.pitchM);
       worst = k == 0 || sum.forceN() > worst.forceN() ? sum : worst;
     }
     return worst;
@@ -169,7 +200,8 @@ final class FixedPointForces {
         sum.panelN,
         sum.snowN,
         rounded(sum.forceN()),
-        rounded(strengthN));
+        rounded(strengthN),
+        Optional.of(new SumChain(plane.fields().get(0).site().measure(), run.name(), sum)));
   }
 
   private static double rounded(double forceN) {
@@ -177,6 +209,8 @@ final class FixedPointForces {
   }
 
   private void missing(Subject subject, String reason) {
-    answers.missing(FixedPointForce.class, subject, reason, plane.panelAt());
+    boolean loads = plane.slopeUnknown().isPresent() && panel.clips().isPresent();
+    Span at = loads ? plane.fieldsAt() : plane.panelAt();
+    answers.missing(FixedPointForce.class, subject, reason, at);
   }
 }

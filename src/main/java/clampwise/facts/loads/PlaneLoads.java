@@ -81,6 +81,11 @@ record PlaneLoads(
         .orElse(plane.plane().panel().at());
   }
 
+  /** Where the first of its fields was written. */
+  Span fieldsAt() {
+    return plane.fields().get(0).at();
+  }
+
   /** The covering, if it is a seam roof that floats or is held on clips. */
   Optional<Panel> onClips() {
     return plane
