@@ -21,6 +21,7 @@ import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Adds up all that pulls each panel run of a floating covering down the slope, which ends at its
