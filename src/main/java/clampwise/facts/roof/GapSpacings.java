@@ -23,7 +23,10 @@ final class GapSpacings implements Question {
         (plane, field) -> longest(field).ifPresent(m -> answers.add(fact(field, m, most))),
         (plane, field) ->
             answers.missing(
-                GapSpacing.class, RoofSubjects.field(field), WindMethod.unknown(layout), field.at()));
+                GapSpacing.class,
+                RoofSubjects.field(field),
+                WindMethod.unknown(layout),
+                field.at()));
   }
 
   private static Optional<PlacedModule> longest(FieldLayout field) {

@@ -86,7 +86,10 @@ class LoadClaimsTest {
         .satisfies(claim -> assertThat(claim.readAt()).contains("100 ft²"));
   }
 
-  /** wind-snow.md A-N8, Cs table [DER]: 18.43 degrees (4:12 is 18.435), cold slippery 0.9376, other surfaces 1. */
+  /**
+   * wind-snow.md A-N8, Cs table [DER]: 18.43 degrees (4:12 is 18.435), cold slippery 0.9376, other
+   * surfaces 1.
+   */
   @Test
   void theSlopeFactorIsThatOfAnArrayThatHoldsTheSnow() {
     assertThat(ClaimJobs.claiming("slope-factor: 0.94\n").facts(SlopeFactorClaim.class))
