@@ -85,8 +85,7 @@ class FieldForcesTest {
       double upNm = modules(job, k, module -> module.bottomM() + module.upM() / 2);
       double halfGapNm = Math.abs(modules(job, k, module -> 0.006));
       assertThat(attachments(job, k, Attachment::alongM)).isCloseTo(alongNm, within(1e-5));
-      assertThat(attachments(job, k, Attachment::upM))
-          .isCloseTo(upNm, within(halfGapNm + 1e-5));
+      assertThat(attachments(job, k, Attachment::upM)).isCloseTo(upNm, within(halfGapNm + 1e-5));
     }
   }
 
@@ -95,7 +94,8 @@ class FieldForcesTest {
     LoadedJob job = column("no", "[16, 20]");
 
     for (int left = 0; left < 6; left += 2) {
-      assertThat(job.upliftN(left, worst(job))).isCloseTo(job.upliftN(left + 1, worst(job)), within(1e-7));
+      assertThat(job.upliftN(left, worst(job)))
+          .isCloseTo(job.upliftN(left + 1, worst(job)), within(1e-7));
     }
   }
 
