@@ -87,7 +87,7 @@ final class AllowedSpacings<S extends LimitState> {
 
   private void ask(Text name, String zone, Strengths<S> strong) {
     Optional<Length> written = ZoneKeys.find(site.field().field().allowedSpacing(), zone);
-    Optional<Allowed> allowed = new ZoneSpacings(loads, shares).of(zone, strong);
+    Optional<Allowed> allowed = new ZoneSpacings(loads).of(zone, strong);
     if (written.isPresent() && allowed.isPresent()) {
       answers.add(fact(name, zone, written.get(), allowed.get()));
     }

@@ -184,7 +184,7 @@ final class AttachmentUses<S extends LimitState> {
   private Optional<String> pattern(String zone, Attachment attachment, Strengths<S> strong) {
     return patterns.computeIfAbsent(
         zone + "\n" + attachment.part().orElseThrow(),
-        key -> new ZoneSpacings(loads, shares).of(zone, strong).map(ZoneSpacings.Allowed::pattern));
+        key -> new ZoneSpacings(loads).of(zone, strong).map(ZoneSpacings.Allowed::pattern));
   }
 
   private Method method() {

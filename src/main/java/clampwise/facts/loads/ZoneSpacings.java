@@ -24,11 +24,9 @@ final class ZoneSpacings {
       new Allowed(new SpacingAllowed(Double.POSITIVE_INFINITY, 0), 0, "", 0, "");
 
   private final FieldLoads loads;
-  private final Shares shares;
 
-  ZoneSpacings(FieldLoads loads, Shares shares) {
+  ZoneSpacings(FieldLoads loads) {
     this.loads = loads;
-    this.shares = shares;
   }
 
   /**
@@ -36,7 +34,7 @@ final class ZoneSpacings {
    *
    * @param spacing as length and in seams
    * @param pressurePa net pressure of the combination that governs [Pa]
-   * @param pull {@code uplift} or {@code pressure}
+   * @param pull whether it lifts or presses
    * @param combination its number
    * @param pattern the spacing in words
    */
