@@ -28,24 +28,21 @@ final class AllowedSpacings<S extends LimitState> {
 
   private final FieldLoads loads;
   private final FieldSite site;
-  private final Shares shares;
   private final Strengths.Conversion<S> conversion;
   private final Answers answers;
 
-  private AllowedSpacings(
-      FieldLoads loads, Shares shares, Strengths.Conversion<S> conversion, Answers answers) {
+  private AllowedSpacings(FieldLoads loads, Strengths.Conversion<S> conversion, Answers answers) {
     this.loads = loads;
     this.site = loads.site();
-    this.shares = shares;
     this.conversion = conversion;
     this.answers = answers;
   }
 
-  static void ask(FieldLoads loads, Shares shares, Answers answers) {
+  static void ask(FieldLoads loads, Answers answers) {
     if (loads.standard().method() == Method.ASD) {
-      new AllowedSpacings<LimitState.Asd>(loads, shares, TestedLoad::allowable, answers).ask();
+      new AllowedSpacings<LimitState.Asd>(loads, TestedLoad::allowable, answers).ask();
     } else {
-      new AllowedSpacings<LimitState.Lrfd>(loads, shares, loads.standard().design(), answers).ask();
+      new AllowedSpacings<LimitState.Lrfd>(loads, loads.standard().design(), answers).ask();
     }
   }
 

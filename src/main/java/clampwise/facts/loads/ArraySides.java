@@ -69,7 +69,7 @@ final class ArraySides {
     while (insideM < stripM) {
       Optional<Neighbour> next = next(edge, side);
       double gapM = next.map(Neighbour::gapM).orElse(Double.POSITIVE_INFINITY);
-      nextPanelM = edge == module ? gapM : nextPanelM;
+      nextPanelM = insideM == 0 ? gapM : nextPanelM;
       if (gapM > sameArrayM) {
         return Optional.of(new PanelSide(roof.edgeM(edge, side), gapM, nextPanelM, insideM));
       }

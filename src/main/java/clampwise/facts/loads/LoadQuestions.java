@@ -77,7 +77,7 @@ public final class LoadQuestions {
     AttachmentUses.ask(loads, shares, answers);
     ModuleUses.ask(loads, answers);
     MixedStates.ask(loads.site(), loads.standard(), answers);
-    AllowedSpacings.ask(loads, shares, answers);
+    AllowedSpacings.ask(loads, answers);
     ColumnSlips.ask(field, answers);
     PriedEdges.ask(field, answers);
     EqualisationCredits.ask(loads, answers);

@@ -73,7 +73,8 @@ final class ModuleUses {
       List<Grip> own = grips.computeIfAbsent(edge.module().name(), name -> new ArrayList<>(4));
       edge.attachments().stream()
           .flatMap(attachment -> attachment.grips().stream())
-          .filter(grip -> grip.module() == edge.module() && grip.edge() == edge.edge())
+          .filter(grip -> grip.edge() == edge.edge())
+          .filter(grip -> grip.module().name().equals(edge.module().name()))
           .forEach(own::add);
     }
   }

@@ -99,7 +99,8 @@ final class PriedEdges {
 
   private double areaM2(Attachment clamp, ModuleEdge edge) {
     return shares.of(clamp).stream()
-        .filter(share -> share.edge() == edge)
+        .filter(share -> share.edge().edge() == edge.edge())
+        .filter(share -> share.module().name().equals(edge.module().name()))
         .mapToDouble(Shares.Share::areaM2)
         .sum();
   }

@@ -37,6 +37,7 @@ final class JumperPairs {
         .toList();
   }
 
+  @SuppressWarnings("ReferenceEquality") // each plane has one of its own
   private Optional<JumperPair> between(Jumper jumper) {
     return frame(jumper.from())
         .flatMap(
