@@ -68,7 +68,14 @@ final class ClipLoads {
         : Optional.empty();
   }
 
+  private boolean isStrengthLost() {
+    return plane.job().unreadable().touches("panels", plane.covering(), "clip-strength");
+  }
+
   private Optional<String> strengthMissing() {
+    if (isStrengthLost()) {
+      return Optional.of("what " + clips() + " may take could not be read");
+    }
     if (strengthN.isEmpty()) {
       return Optional.of("what " + clips() + " may take (clip-strength) is not given");
     }
@@ -102,6 +109,8 @@ final class ClipLoads {
     Optional<Double> strong = strengthN.flatMap(Outcome::result);
     if (strong.isPresent()) {
       answers.add(path.use(strong.get(), bare));
+    } else if (isStrengthLost()) {
+      missing(ClipShare.class, path.subject(), "what " + clips() + " may take could not be read");
     } else if (bare instanceof Result<ClipPath.Bare> known) {
       answers.add(path.share(known.value()));
     } else if (bare instanceof NotApplicable<ClipPath.Bare> none) {

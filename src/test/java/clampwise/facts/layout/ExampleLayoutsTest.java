@@ -17,7 +17,7 @@ class ExampleLayoutsTest {
   @ParameterizedTest
   @CsvSource({
     "barn, 48, 2",
-    "barn-junior, 40, 2",
+    "barn-junior, 48, 2",
     "depot-surveyed, 40, 2",
     "shelter-corrugated, 26, 2",
     "workshop-ribs, 64, 2",
