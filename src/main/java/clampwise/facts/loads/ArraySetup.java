@@ -53,8 +53,8 @@ final class ArraySetup {
     this.heightM = heightM;
     this.topHeightM = TopHeight.of(asked.field()).orElseThrow().m();
     this.written = asked.wind(Loads.WindReading::edgeFactor).map(Factor::value);
-    this.panel = panel(asked);
     this.sides = new ArraySides(asked.plane(), topHeightM, asked.roof().shape());
+    this.panel = panel(asked);
   }
 
   /** The array of a field whose height above the roof is known. */
@@ -119,9 +119,14 @@ final class ArraySetup {
         optional(edgeDistanceM(asked)));
   }
 
-  private static OptionalDouble gapM(FieldLayout field) {
-    boolean columns = field.modules().stream().anyMatch(module -> module.column() > 1);
-    boolean rows = field.modules().stream().anyMatch(module -> module.row() > 1);
+  /** Least gap between modules; a module on its own has the air around it. */
+  private OptionalDouble gapM(FieldLayout field) {
+    List<PlacedModule> modules = field.modules();
+    if (modules.size() == 1) {
+      return OptionalDouble.of(sides.freeM(modules.get(0)));
+    }
+    boolean columns = modules.stream().anyMatch(module -> module.column() > 1);
+    boolean rows = modules.stream().anyMatch(module -> module.row() > 1);
     return DoubleStream.concat(
             columns ? DoubleStream.of(field.columnGapM()) : DoubleStream.empty(),
             rows ? DoubleStream.of(field.rowGapM()) : DoubleStream.empty())

@@ -9,6 +9,7 @@ import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Building.RoofShape;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,6 +57,15 @@ final class ArraySides {
       side(module, side, stripM).ifPresent(near::add);
     }
     return near;
+  }
+
+  /** Free distance from a module to the nearest other, as far as anyone looks [m]. */
+  double freeM(PlacedModule module) {
+    return Arrays.stream(Side.values())
+        .flatMap(side -> index.beside(module, side, lookM).stream())
+        .mapToDouble(Neighbour::gapM)
+        .min()
+        .orElse(lookM);
   }
 
   private double stripM(PlacedModule module) {

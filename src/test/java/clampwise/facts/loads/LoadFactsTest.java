@@ -105,6 +105,34 @@ class LoadFactsTest {
     assertThat(whole / credited).isCloseTo((0.6 * 55.3 - 1.28) / 29.27, within(0.02));
   }
 
+  /**
+   * Worked by hand as in {@link #theUpliftOnAModuleIsTheOneWorkedByHand}: the credit holds, and no
+   * other module shields it.
+   */
+  @Test
+  void aModuleOnItsOwnHasAirAllRoundAndIsJudged() {
+    Facts facts = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
+    assertThat(missing(ModuleUse.class, facts)).isEmpty();
+    assertThat(of(ModuleUse.class, facts))
+        .filteredOn(use -> use.direction().equals("up"))
+        .singleElement()
+        .satisfies(use -> assertThat(use.demandPa() / PSF).isCloseTo(29.27, within(0.01)));
+  }
+
+  @Test
+  void anotherFieldTooNearAModuleOnItsOwnEndsTheCredit() {
+    Facts alone = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
+    Facts near =
+        facts(
+            "rows: 3, columns: 4",
+            "rows: 1, columns: 1",
+            "bonding:\n  jumper",
+            "  B: {like: A, block: {at: [20 ft, 11.74 ft], rows: 1, columns: 1}}\n\nbonding:\n  jumper");
+    // as with a gap too narrow: 55.3 psf on the whole module
+    assertThat(worst(near).normalN() / worst(alone).normalN())
+        .isCloseTo((0.6 * 55.3 - 1.28) / 29.27, within(0.02));
+  }
+
   @Test
   void anUltimateLoadIsDividedByItsSafetyFactor() {
     double allowable = worst(facts("up: 640 lbf", "up: 256 lbf")).utilisation();
