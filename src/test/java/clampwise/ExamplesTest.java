@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The example jobs and the README from end to end. With {@code -Dupdate.examples} the expected
@@ -49,9 +51,10 @@ class ExamplesTest {
     assertThat(text).isEqualTo(Files.readString(expected));
   }
 
-  @Test
-  void theCleanBarnHasNoErrors() {
-    Review review = REVIEWER.review(EXAMPLES.resolve("barn/job.yaml"));
+  @ParameterizedTest
+  @ValueSource(strings = {"barn", "workshop-ribs"})
+  void buildingsDrawnCleanHaveNoErrors(String example) {
+    Review review = REVIEWER.review(EXAMPLES.resolve(example).resolve("job.yaml"));
     assertThat(review.problems()).isEmpty();
     assertThat(review.findings()).noneMatch(finding -> finding.severity() == Severity.ERROR);
     assertThat(review.coverage()).anyMatch(rule -> rule.met() > 0);
