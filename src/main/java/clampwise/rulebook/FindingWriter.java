@@ -23,6 +23,7 @@ final class FindingWriter {
 
   private final RuleCard card;
   private final FactText text;
+  private final StandardsInForce standards;
 
   private record Hit(Fact fact, Place place) {
     double beyond() {
@@ -30,9 +31,10 @@ final class FindingWriter {
     }
   }
 
-  FindingWriter(Components components, RuleCard card) {
+  FindingWriter(Components components, RuleCard card, StandardsInForce standards) {
     this.card = card;
     this.text = new FactText(components, card);
+    this.standards = standards;
   }
 
   /** One finding for all facts that share a cause. */
@@ -58,11 +60,14 @@ final class FindingWriter {
     return new Hit(fact, new Place(fact.subject(), fact.at(), text.comparison(fact)));
   }
 
-  /** What the rule rests on and what its limit does, without saying anything twice. */
+  /** What the rule rests on at the site and what its limit does, without saying anything twice. */
   private List<Basis> basis(Fact fact) {
-    Optional<Basis> limit = fact.limitFrom().map(FindingWriter::basis);
+    Optional<Basis> limit = fact.limitFrom().map(FindingWriter::basis).map(standards::inForce);
     Stream<Basis> others =
-        card.basis().stream().filter(own -> limit.filter(l -> l.covers(own)).isEmpty());
+        card.basis().stream()
+            .filter(standards::hold)
+            .map(standards::inForce)
+            .filter(own -> limit.filter(l -> l.covers(own)).isEmpty());
     return Stream.concat(others, limit.stream()).distinct().toList();
   }
 

@@ -31,10 +31,12 @@ final class Verdict {
   private final Map<String, Long> asked;
   private final Map<String, List<Missing>> missing;
   private final Components components = new Components();
+  private final StandardsInForce standards;
 
   Verdict(List<RuleCard> cards, Facts facts, Report report) {
     this.cards = cards;
     this.report = report;
+    this.standards = StandardsInForce.of(facts.layout().job());
     this.asked =
         facts.facts().stream()
             .collect(
@@ -51,7 +53,7 @@ final class Verdict {
   }
 
   private Stream<Finding> findings(RuleCard card) {
-    FindingWriter writer = new FindingWriter(components, card);
+    FindingWriter writer = new FindingWriter(components, card, standards);
     return Causes.of(report.facts(card.id())).entrySet().stream()
         .map(each -> writer.write(each.getKey(), each.getValue()));
   }

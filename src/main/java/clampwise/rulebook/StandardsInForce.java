@@ -1,0 +1,49 @@
+package clampwise.rulebook;
+
+import clampwise.finding.Basis;
+import clampwise.job.Choice;
+import clampwise.job.Job;
+import clampwise.job.Site;
+import clampwise.job.Site.LoadCode;
+import java.util.Optional;
+
+/**
+ * Which load standards hold where a job stands. A rule names the clause of each standard that it
+ * rests on; a finding cites those of the site.
+ *
+ * @param code the standard that the job names, if it names one
+ */
+record StandardsInForce(Optional<LoadCode> code) {
+
+  /** The key of ASCE 7 where its editions say the same. */
+  private static final String ASCE = "asce-7";
+
+  private static final String EUROCODES = "en-199";
+
+  static StandardsInForce of(Job job) {
+    return new StandardsInForce(
+        job.site().flatMap(Site::codes).flatMap(Site.Codes::loads).map(Choice::value));
+  }
+
+  /** Whether a document holds at the site; every document does that is no load standard. */
+  boolean hold(Basis basis) {
+    boolean american = basis.key().startsWith(ASCE);
+    boolean european = basis.key().startsWith(EUROCODES);
+    if (code.isEmpty() || !american && !european) {
+      return true;
+    }
+    return isEurocode() ? european : inForce(basis).key().equals(Choice.word(code.get()));
+  }
+
+  private boolean isEurocode() {
+    return code.filter(LoadCode.EN_1991::equals).isPresent();
+  }
+
+  /** A basis in the edition in force, where it stands for several. */
+  Basis inForce(Basis basis) {
+    return code.filter(known -> basis.key().equals(ASCE) && !isEurocode())
+        .map(Choice::word)
+        .map(key -> new Basis(key, "", basis.clause(), basis.obtained(), basis.validity()))
+        .orElse(basis);
+  }
+}

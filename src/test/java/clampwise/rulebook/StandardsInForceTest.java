@@ -1,0 +1,69 @@
+package clampwise.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clampwise.facts.Facts;
+import clampwise.finding.Basis;
+import clampwise.finding.Finding;
+import clampwise.job.Site.LoadCode;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Findings cite the standard of their site. */
+class StandardsInForceTest {
+
+  private static final String ZONES = "claims: {zone-width: 1 ft}";
+  private static final Rulebook RULES = Rulebook.builtIn();
+
+  @Test
+  void aZoneDrawnTooNarrowCitesTheStandardOfTheSite() {
+    assertThat(cited("zone-width-claimed-too-small", "asce-7-16", ZONES))
+        .containsExactly(Basis.of("asce-7-16", "chapter 30 figures"));
+    assertThat(cited("zone-width-claimed-too-small", "asce-7-22", ZONES))
+        .containsExactly(Basis.of("asce-7-22", "chapter 30 figures"));
+    assertThat(cited("zone-width-claimed-too-small", "en-1991", ZONES))
+        .containsExactly(Basis.of("en-1991-1-4", "figures 7.6 to 7.8"));
+  }
+
+  @Test
+  void aLimitOfSeveralEditionsIsCitedOnceInTheOneOfTheSite() {
+    assertThat(cited("array-too-high", "asce-7-22", "fields: {A: {top-height: 12 in}}"))
+        .singleElement()
+        .satisfies(basis -> assertThat(basis.key()).isEqualTo("asce-7-22"))
+        .satisfies(basis -> assertThat(basis.obtained()).isEqualTo("read"));
+  }
+
+  @Test
+  void whatIsNoLoadStandardHoldsEverywhere() {
+    assertThat(holds(LoadCode.EN_1991, "practice")).isTrue();
+    assertThat(holds(LoadCode.ASCE_7_16, "part-sheet")).isTrue();
+    assertThat(holds(LoadCode.EN_1991, "asce-7")).isFalse();
+    assertThat(holds(LoadCode.ASCE_7_22, "en-1990")).isFalse();
+    assertThat(holds(LoadCode.ASCE_7_22, "asce-7-16")).isFalse();
+  }
+
+  @Test
+  void whereTheJobNamesNoStandardAllThatTheRuleNamesIsCited() {
+    StandardsInForce unknown = new StandardsInForce(Optional.empty());
+    Basis asce = Basis.of("asce-7", "29.4.4");
+    assertThat(unknown.hold(asce)).isTrue();
+    assertThat(unknown.inForce(asce)).isEqualTo(asce);
+  }
+
+  private static boolean holds(LoadCode code, String key) {
+    return new StandardsInForce(Optional.of(code)).hold(Basis.of(key, ""));
+  }
+
+  /** What the findings of a rule cite in the base job under a standard. */
+  private static List<Basis> cited(String rule, String code, String over) {
+    String yaml = "site: {codes: {loads: %s}}\n%s\n".formatted(code, over);
+    Facts facts = ExampleJobs.facts("seam-roof", yaml);
+    return RULES.judge(facts).findings().stream()
+        .filter(finding -> finding.rule().equals(rule))
+        .map(Finding::basis)
+        .flatMap(List::stream)
+        .distinct()
+        .toList();
+  }
+}
