@@ -18,7 +18,8 @@ public final class Calculations {
             CombinationCalculations.all(),
             EurocodeCalculations.all(),
             EurocodeSnowCalculations.all(),
-            StaticsCalculations.all())
+            StaticsCalculations.all(),
+            ElectricalCalculations.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -12,7 +12,8 @@ final class UnitVotes {
           "in", "ft", "ft²", "lb", "lbf", "kip", "psf", "psi", "plf", "pcf", "lbf in", "lbf ft",
           "mph", "°F", "AWG", "kcmil");
 
-  private static final Set<String> NEITHER = Set.of("", "%", "deg", "rad", "V", "kV", "A");
+  private static final Set<String> NEITHER =
+      Set.of("", "%", "deg", "rad", "V", "kV", "A", "ohm", "s", "%/°C");
 
   private int imperial;
   private int metric;

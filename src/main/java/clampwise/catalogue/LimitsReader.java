@@ -24,7 +24,12 @@ public final class LimitsReader {
           Dimension.PRESSURE,
           Dimension.FORCE,
           Dimension.TEMPERATURE,
-          Dimension.MASS);
+          Dimension.MASS,
+          Dimension.VOLTAGE,
+          Dimension.CURRENT,
+          Dimension.RESISTANCE,
+          Dimension.DURATION,
+          Dimension.WIRE_SIZE);
 
   private LimitsReader() {}
 

@@ -31,6 +31,7 @@ public final class TablesReader {
   private static final String EN_SNOW = "en-snow.yaml";
   private static final String STATICS = "statics.yaml";
   private static final String THERMAL = "thermal.yaml";
+  private static final String ELECTRICAL = "electrical.yaml";
 
   private TablesReader() {}
 
@@ -44,6 +45,7 @@ public final class TablesReader {
       case EN_SNOW -> enSnow();
       case STATICS -> statics();
       case THERMAL -> thermal();
+      case ELECTRICAL -> electrical();
       default -> shipped(file);
     };
   }
@@ -81,6 +83,11 @@ public final class TablesReader {
   @MadeByBuild
   private static Tables thermal() {
     return shipped(THERMAL);
+  }
+
+  @MadeByBuild
+  private static Tables electrical() {
+    return shipped(ELECTRICAL);
   }
 
   private static Tables shipped(String file) {

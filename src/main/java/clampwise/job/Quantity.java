@@ -106,6 +106,41 @@ public sealed interface Quantity extends Written {
     }
   }
 
+  /** A voltage [V]. */
+  record Voltage(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double v() {
+      return si;
+    }
+  }
+
+  /** A current [A]. */
+  record Current(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double a() {
+      return si;
+    }
+  }
+
+  /** A resistance [Ω]. */
+  record Resistance(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double ohm() {
+      return si;
+    }
+  }
+
+  /** The share by which a value changes for each degree, of either sign [1/K]. */
+  record TemperatureRate(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double perK() {
+      return si;
+    }
+  }
+
+  /** A time [s]. */
+  record Duration(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double s() {
+      return si;
+    }
+  }
+
   /** A plain number, such as a safety factor. */
   record Factor(double si, Unit unit, clampwise.source.Span at) implements Quantity {
     public double value() {

@@ -4,6 +4,7 @@ import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Term;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
+import clampwise.units.Units;
 
 /** How numbers of shown work are printed: enough digits to key them in again. */
 final class WorkDigits {
@@ -23,9 +24,12 @@ final class WorkDigits {
     return unit.isEmpty() ? number(term, measure) : number(term, measure) + " " + unit;
   }
 
-  /** The number with its unit, and small lengths once more as the trade says them. */
+  /** The number with its unit, and lengths and wires once more as the trade says them. */
   static String spoken(Term term, Measure measure) {
     Unit unit = measure.of(term.dimension());
+    if (unit.equals(Units.KCMIL)) {
+      return text(term, measure) + " (" + QuantityPrint.text(term.si(), Units.AWG) + ")";
+    }
     double size = Math.abs(measure.value(term));
     boolean small = size > 0 && size < 1;
     if (!small || !(unit.equals(Unit.FOOT) || unit.equals(Unit.METRE))) {

@@ -19,12 +19,18 @@ final class Suffix {
 
   private static final List<Ending> ENDINGS =
       List.of(
+          new Ending("WireM2", Units.SQUARE_MILLIMETRE),
           new Ending("M2", Units.SQUARE_METRE),
           new Ending("M", Unit.METRE),
           new Ending("Rad", Units.DEGREE),
           new Ending("Pa", Units.PASCAL),
           new Ending("N", Units.NEWTON),
           new Ending("Kg", Units.KILOGRAM),
+          new Ending("V", Units.VOLT),
+          new Ending("A", Units.AMPERE),
+          new Ending("C", Units.CELSIUS),
+          new Ending("Ohm", Units.OHM),
+          new Ending("S", Units.SECOND),
           new Ending("Share", Units.PERCENT));
 
   private Suffix() {}

@@ -9,7 +9,7 @@ final class Decimals {
     return switch (unit.symbol()) {
       case "Pa", "N", "lbf", "lbf in", "mph", "ga" -> 0;
       case "m" -> 3;
-      case "in", "kN", "kPa", "kip", "", "m²", "lbf ft" -> 2;
+      case "in", "kN", "kPa", "kip", "", "m²", "lbf ft", "ohm", "%/°C" -> 2;
       case "rad" -> 4;
       default -> 1;
     };

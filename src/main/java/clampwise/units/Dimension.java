@@ -15,6 +15,9 @@ public enum Dimension {
   TORQUE,
   VOLTAGE,
   CURRENT,
+  RESISTANCE,
+  TEMPERATURE_RATE,
+  DURATION,
   WIRE_SIZE,
   NUMBER
 }

@@ -63,6 +63,9 @@ final class Faults {
       case TORQUE -> "a torque";
       case VOLTAGE -> "a voltage";
       case CURRENT -> "a current";
+      case RESISTANCE -> "a resistance";
+      case TEMPERATURE_RATE -> "a change by temperature";
+      case DURATION -> "a time";
       case WIRE_SIZE -> "a wire size";
       case NUMBER -> "a number";
     };
@@ -83,6 +86,9 @@ final class Faults {
       case TORQUE -> "12 N m or 100 lbf in";
       case VOLTAGE -> "1000 V";
       case CURRENT -> "15 A";
+      case RESISTANCE -> "0.1 ohm";
+      case TEMPERATURE_RATE -> "-0.27 %/°C";
+      case DURATION -> "30 s";
       case WIRE_SIZE -> "6 AWG or 16 mm²";
       case NUMBER -> "2.5 or 33 %";
     };

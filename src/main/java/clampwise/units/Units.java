@@ -3,14 +3,17 @@ package clampwise.units;
 import static clampwise.units.Dimension.ANGLE;
 import static clampwise.units.Dimension.AREA;
 import static clampwise.units.Dimension.CURRENT;
+import static clampwise.units.Dimension.DURATION;
 import static clampwise.units.Dimension.FORCE;
 import static clampwise.units.Dimension.LENGTH;
 import static clampwise.units.Dimension.LINE_LOAD;
 import static clampwise.units.Dimension.MASS;
 import static clampwise.units.Dimension.NUMBER;
 import static clampwise.units.Dimension.PRESSURE;
+import static clampwise.units.Dimension.RESISTANCE;
 import static clampwise.units.Dimension.SPEED;
 import static clampwise.units.Dimension.TEMPERATURE;
+import static clampwise.units.Dimension.TEMPERATURE_RATE;
 import static clampwise.units.Dimension.TORQUE;
 import static clampwise.units.Dimension.UNIT_WEIGHT;
 import static clampwise.units.Dimension.VOLTAGE;
@@ -60,6 +63,17 @@ public final class Units {
   public static final Unit FAHRENHEIT = new Unit("°F", TEMPERATURE, 5.0 / 9, -160.0 / 9);
   public static final Unit VOLT = Unit.of("V", VOLTAGE, 1);
   public static final Unit AMPERE = Unit.of("A", CURRENT, 1);
+  public static final Unit OHM = Unit.of("ohm", RESISTANCE, 1);
+
+  public static final Unit SECOND = Unit.of("s", DURATION, 1);
+
+  /** Share of a value by which it changes for each degree. */
+  public static final Unit PERCENT_PER_DEGREE = Unit.of("%/°C", TEMPERATURE_RATE, 0.01);
+
+  /** A thousand circular mils; a circular mil is a circle of 0.001 in diameter. */
+  public static final Unit KCMIL =
+      Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2));
+
   public static final Unit SQUARE_MILLIMETRE = Unit.of("mm²", WIRE_SIZE, 1e-6);
 
   /** Slope in percent of the run; its values are tangents, so its factor is not used. */
@@ -148,9 +162,11 @@ public final class Units {
     table.add(VOLT, "volt", "volts", "vdc");
     table.add(Unit.of("kV", VOLTAGE, 1000));
     table.add(AMPERE, "amp", "amps", "ampere", "amperes");
+    table.add(OHM, "ohms", "ω");
+    table.add(SECOND, "sec", "second", "seconds");
+    table.add(PERCENT_PER_DEGREE, "%/c", "%/k");
     table.add(SQUARE_MILLIMETRE, "sqmm");
-    // A circular mil is a circle of 0.001 in diameter.
-    table.add(Unit.of("kcmil", WIRE_SIZE, 1000 * Math.PI / 4 * Math.pow(INCH_M / 1000, 2)), "mcm");
+    table.add(KCMIL, "mcm");
     table.add(AWG, "gauge", "#");
   }
 

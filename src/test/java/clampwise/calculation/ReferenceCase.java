@@ -32,7 +32,7 @@ record ReferenceCase(String source, String command, String symbol, String printe
   }
 
   static List<ReferenceCase> all() {
-    return Stream.of(LoadCases.ALL, StaticsCases.ALL)
+    return Stream.of(LoadCases.ALL, StaticsCases.ALL, ElectricalCases.ALL)
         .flatMap(List::stream)
         .map(ReferenceCase::of)
         .toList();

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 final class WrittenSamples {
 
   private static final List<List<String>> TOPICS =
-      List.of(WindSamples.ALL, LoadSamples.ALL, StaticsSamples.ALL);
+      List.of(WindSamples.ALL, LoadSamples.ALL, StaticsSamples.ALL, ElectricalSamples.ALL);
 
   private WrittenSamples() {}
 

@@ -14,7 +14,14 @@ class CodeTablesTest {
       Set.of("read", "second-hand", "from a library", "from memory", "worked out");
 
   @ParameterizedTest
-  @ValueSource(strings = {"asce-snow.yaml", "combinations.yaml", "en-wind.yaml", "en-snow.yaml"})
+  @ValueSource(
+      strings = {
+        "asce-snow.yaml",
+        "combinations.yaml",
+        "en-wind.yaml",
+        "en-snow.yaml",
+        "electrical.yaml"
+      })
   void everyTableSaysWhereItComesFromAndWhereItHolds(String file) {
     String references = SharedData.text("references.bib");
     assertThat(TablesReader.read(file).byKey().values())

@@ -102,6 +102,7 @@ final class SchemaPatterns {
       case '"' -> "[\"″”]";
       case '\'' -> "['′’]";
       case '°' -> "[°º] ?";
+      case 'ω' -> "[ωΩ]";
       default ->
           Character.isLetter(c) ? "[" + c + Character.toUpperCase(c) + "]" : String.valueOf(c);
     };

@@ -9,14 +9,18 @@ import static systems.uom.common.USCustomary.MILE_PER_HOUR;
 import static systems.uom.common.USCustomary.POUND;
 import static tech.units.indriya.unit.Units.AMPERE;
 import static tech.units.indriya.unit.Units.CELSIUS;
+import static tech.units.indriya.unit.Units.KELVIN;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.KILOMETRE_PER_HOUR;
 import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.METRE_PER_SECOND;
 import static tech.units.indriya.unit.Units.METRE_PER_SQUARE_SECOND;
 import static tech.units.indriya.unit.Units.NEWTON;
+import static tech.units.indriya.unit.Units.OHM;
 import static tech.units.indriya.unit.Units.PASCAL;
+import static tech.units.indriya.unit.Units.PERCENT;
 import static tech.units.indriya.unit.Units.RADIAN;
+import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 import static tech.units.indriya.unit.Units.VOLT;
 
@@ -126,6 +130,9 @@ class UnitFactorsTest {
     units.put("V", VOLT);
     units.put("kV", MetricPrefix.KILO(VOLT));
     units.put("A", AMPERE);
+    units.put("ohm", OHM);
+    units.put("s", SECOND);
+    units.put("%/°C", PERCENT.divide(KELVIN));
     units.put("N/m", NEWTON.divide(METRE));
     units.put("kN/m", MetricPrefix.KILO(NEWTON).divide(METRE));
     units.put("N/m³", NEWTON.divide(METRE.pow(3)));

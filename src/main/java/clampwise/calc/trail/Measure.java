@@ -31,7 +31,10 @@ public enum Measure {
       case TEMPERATURE -> metric ? Units.CELSIUS : Units.FAHRENHEIT;
       case VOLTAGE -> Units.VOLT;
       case CURRENT -> Units.AMPERE;
-      case WIRE_SIZE -> metric ? Units.SQUARE_MILLIMETRE : Units.AWG;
+      case DURATION -> Units.SECOND;
+      case RESISTANCE -> Units.OHM;
+      case TEMPERATURE_RATE -> Units.PERCENT_PER_DEGREE;
+      case WIRE_SIZE -> metric ? Units.SQUARE_MILLIMETRE : Units.KCMIL;
       case NUMBER -> Unit.NUMBER;
     };
   }
