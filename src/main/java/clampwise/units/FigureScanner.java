@@ -124,9 +124,14 @@ final class FigureScanner {
     int point = written.indexOf('.');
     String whole = point < 0 ? written : written.substring(0, point);
     String[] groups = whole.split(",", -1);
-    boolean start = groups[0].length() <= 3 && !groups[0].startsWith("0");
+    boolean start = isLeading(groups[0]);
     boolean rest = Arrays.stream(groups).skip(1).allMatch(g -> g.length() == 3);
     boolean tail = point < 0 || written.indexOf(',', point) < 0;
     return start && rest && tail && written.indexOf('.', point + 1) < 0;
+  }
+
+  /** Whether thousands can begin with these digits: {@code ,500} and {@code 0,500} are decimals. */
+  private static boolean isLeading(String digits) {
+    return !digits.isEmpty() && digits.length() <= 3 && !digits.startsWith("0");
   }
 }

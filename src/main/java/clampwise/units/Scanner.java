@@ -41,13 +41,12 @@ final class Scanner {
     char c = peek();
     if (c == '-' || c == '−' || c == '+') {
       advance();
-      spaces();
     }
     return c == '-' || c == '−';
   }
 
   void spaces() {
-    while (isSpace(peek()) && !atEnd()) {
+    while (isSpace(peek())) {
       advance();
     }
   }

@@ -46,10 +46,15 @@ class QuantityPrintTest {
     "18.43 deg, ANGLE, 18.4 deg",
     "5 %, ANGLE, 5 %",
     "6 AWG, WIRE_SIZE, 6 AWG",
+    "1 AWG, WIRE_SIZE, 1 AWG",
+    "1/0 AWG, WIRE_SIZE, 1/0 AWG",
     "2/0 AWG, WIRE_SIZE, 2/0 AWG",
+    "4/0 AWG, WIRE_SIZE, 4/0 AWG",
     "13.3 mm2, WIRE_SIZE, 13.3 mm²",
     "-8 F, TEMPERATURE, -8 °F",
     "1:500, NUMBER, 1:500",
+    "0:500, NUMBER, 0:500",
+    "-1:500, NUMBER, -1:500",
     "2.5, NUMBER, 2.5",
     "33 %, NUMBER, 33 %"
   })
@@ -74,6 +79,35 @@ class QuantityPrintTest {
         .isEqualTo(new QuantityPrint.Pair("234 mm", "233.96 mm"));
     assertThat(QuantityPrint.pair(0.00635, 0.0064, Unit.INCH))
         .isEqualTo(new QuantityPrint.Pair("0.25 in", "0.252 in"));
+    assertThat(QuantityPrint.pair(1, 1 + 1e-10, Unit.METRE))
+        .isEqualTo(new QuantityPrint.Pair("1 m", "1.0000000001 m"));
+  }
+
+  @Test
+  void otherPairsThatDifferAreNotPrintedAlikeEither() {
+    Unit twelfths = Scale.ratio(Dimension.ANGLE, 12);
+    assertThat(QuantityPrint.pair(Math.atan2(4, 12), Math.atan2(4.001, 12), twelfths))
+        .isEqualTo(new QuantityPrint.Pair("4:12", "4.001:12"));
+    assertThat(QuantityPrint.pair(14.00e-6, 14.04e-6, Units.AWG))
+        .isEqualTo(new QuantityPrint.Pair("14 mm²", "14.04 mm²"));
+  }
+
+  @Test
+  void twoInchesStandAsFractionsOnlyIfATapeShowsBoth() {
+    assertThat(QuantityPrint.pair(0.25 * 0.0254, 0.5 * 0.0254, Unit.INCH))
+        .isEqualTo(new QuantityPrint.Pair("1/4 in", "1/2 in"));
+    assertThat(QuantityPrint.pair(0.25 * 0.0254, 2 * 0.0254, Unit.INCH))
+        .isEqualTo(new QuantityPrint.Pair("1/4 in", "2 in"));
+    assertThat(QuantityPrint.pair(0.25 * 0.0254, 0.3 * 0.0254, Unit.INCH))
+        .isEqualTo(new QuantityPrint.Pair("0.25 in", "0.3 in"));
+  }
+
+  @Test
+  void significantDigitsAreCountedFromTheFirstThatIsNotZero() {
+    assertThat(QuantityPrint.significant(0.000123456, 3)).isEqualTo("0.000123");
+    assertThat(QuantityPrint.significant(123456, 3)).isEqualTo("123000");
+    assertThat(QuantityPrint.significant(2.50, 4)).isEqualTo("2.5");
+    assertThat(QuantityPrint.significant(0, 3)).isEqualTo("0");
   }
 
   @Test
