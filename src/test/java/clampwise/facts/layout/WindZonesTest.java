@@ -3,11 +3,9 @@ package clampwise.facts.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clampwise.job.Building;
 import clampwise.job.Building.RoofShape;
 import clampwise.job.Plane;
 import clampwise.job.Plane.EdgeKind;
-import clampwise.job.Site;
 import clampwise.job.Site.LoadCode;
 import java.util.List;
 import java.util.Optional;
@@ -183,43 +181,7 @@ class WindZonesTest {
 
   private void roof(
       RoofShape shape, LoadCode code, double alongFeet, double planFeet, double degrees) {
-    job.slope = Optional.of(Jobs.degrees(degrees));
-    double upMm = planFeet * FOOT_MM / Math.cos(Math.toRadians(degrees));
-    job.size = Jobs.size(alongFeet * FOOT_MM, upMm);
-    job.site = Optional.of(site(code));
-    job.building =
-        Optional.of(
-            new Building(
-                Optional.of(Jobs.choice(shape)),
-                Optional.of(Jobs.mm(100 * FOOT_MM)),
-                Optional.of(Jobs.mm(60 * FOOT_MM)),
-                Optional.empty(),
-                Optional.of(Jobs.mm(20 * FOOT_MM)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
-  }
-
-  private static Site site(LoadCode code) {
-    Site.Codes codes =
-        new Site.Codes(Optional.of(Jobs.choice(code)), Optional.empty(), Optional.empty());
-    return new Site(
-        Optional.of(codes),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    WindJobs.roof(job, shape, code, new double[] {alongFeet, planFeet, degrees});
   }
 
   private static Plane.Corner corner(double alongMm, double upMm, EdgeKind edge) {
