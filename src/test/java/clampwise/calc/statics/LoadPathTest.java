@@ -25,7 +25,9 @@ class LoadPathTest {
 
   @AfterEach
   void everyLineIsWhatItsFormulaGives() {
-    Recomputed.check(work);
+    if (!work.lines().isEmpty()) {
+      Recomputed.check(work);
+    }
   }
 
   private String lastNote() {
@@ -179,7 +181,8 @@ class LoadPathTest {
     assertThat(closed.get(0).si()).isEqualTo(beam.reactionsN()[0]);
     assertThat(closed.get(1).si()).isEqualTo(beam.reactionsN()[1]);
     boolean pries = beam.reactionsN()[0] < 0;
-    assertThat(work.lines()).extracting(Line::note).anyMatch(n -> n.contains("prying") == pries);
+    assertThat(work.lines().stream().map(Line::note).anyMatch(n -> n.contains("prying")))
+        .isEqualTo(pries);
     assertThat(closed).hasSize(2);
   }
 

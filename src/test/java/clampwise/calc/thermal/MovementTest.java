@@ -62,9 +62,27 @@ class MovementTest {
     assertThat(each.si()).isCloseTo(0.00080, within(5e-6));
     assertThat(Movement.share(each, Term.length("t", "slack", 0.0008), work).si())
         .isCloseTo(0.997, within(5e-4));
-    assertThat(Movement.share(each, Term.length("t", "slack", 0.0007), work).si()).isGreaterThan(1);
-    assertThat(work.lines()).extracting(Line::note).containsOnlyOnce("More than the free travel.");
     Recomputed.check(work);
+  }
+
+  /** A joint that takes all of its travel does not bind yet. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"0.0009|''", "0.0008|''", "0.0007|More than the free travel."})
+  void aMovementBindsAboveItsFreeTravel(double freeM, String note) {
+    Work work = new Work(Measure.METRIC);
+    Movement.share(Term.length("dj", "movement", 0.0008), Term.length("t", "slack", freeM), work);
+    assertThat(work.lines()).extracting(Line::note).containsExactly(note);
+  }
+
+  /** A degree Fahrenheit is 1/1.8 of a degree Celsius, and so is the expansion by it. */
+  @ParameterizedTest
+  @CsvSource({"METRIC, 12, °C", "IMPERIAL, 6.6667, °F"})
+  void theCoefficientIsThatOfTheDegreeItNames(Measure measure, double millionths, String degree) {
+    Term term = Swing.coefficient("alpha", "steel", 12, measure);
+    assertThat(term.si()).isCloseTo(millionths, within(5e-5));
+    assertThat(term.meaning()).endsWith("per " + degree);
   }
 
   /** Common practice, no source: a loop has twice the movement. */
@@ -103,7 +121,11 @@ class MovementTest {
     Work work = new Work(Measure.METRIC);
     Outcome<Term> gap = new Standoff(insulated, open).show(STANDOFF, Source.STATICS, work);
     assertThat(gap.result().orElseThrow().si()).isZero();
-    assertThat(work.lines()).extracting(Line::note).allMatch(n -> n.startsWith("Any gap does"));
+    assertThat(work.lines())
+        .extracting(Line::note)
+        .singleElement()
+        .asString()
+        .startsWith("Any gap does");
   }
 
   @ParameterizedTest

@@ -7,6 +7,7 @@ import com.ezylang.evalex.EvaluationException;
 import com.ezylang.evalex.Expression;
 import com.ezylang.evalex.config.ExpressionConfiguration;
 import com.ezylang.evalex.parser.ParseException;
+import java.util.List;
 
 /** Keys the formulas of shown work into a general library and compares the results. */
 public final class Recomputed {
@@ -15,9 +16,9 @@ public final class Recomputed {
 
   /** Every line with a formula gives its result, in the units of the work. */
   public static void check(Work work) {
-    work.lines().stream()
-        .filter(line -> !line.formula().isEmpty())
-        .forEach(line -> check(line, work.measure()));
+    List<Line> computed = work.lines().stream().filter(l -> !l.formula().isEmpty()).toList();
+    assertThat(computed).as("lines with a formula").isNotEmpty();
+    computed.forEach(line -> check(line, work.measure()));
   }
 
   private static void check(Line line, Measure measure) {

@@ -264,8 +264,10 @@ class LoadPathFactsTest {
         """;
 
     assertThat(seams(column.formatted("[16, 20]")).facts(AttachmentUse.class))
+        .isNotEmpty()
         .allMatch(use -> use.tributary().isEmpty());
     assertThat(seams(column.formatted("[16, 18]")).facts(AttachmentUse.class))
+        .isNotEmpty()
         .allMatch(use -> use.tributary().orElseThrow().startsWith(" (by tributary width "));
   }
 }
