@@ -8,7 +8,8 @@ import static clampwise.units.Dimension.NUMBER;
 import static clampwise.units.Dimension.PRESSURE;
 
 import clampwise.calc.Outcome;
-import clampwise.calc.statics.OnSlope;
+import clampwise.calc.combination.Effect;
+import clampwise.calc.combination.SlopeComponents;
 import clampwise.calc.statics.SlopeSum;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
@@ -48,7 +49,7 @@ final class SlopeCalculations {
   private static Outcome<List<Term>> downSlope(Given given, Work work) {
     double slopeRad = given.number("slope");
     Term weight = weight(given.number("mass"), work);
-    OnSlope own = OnSlope.show(weight, slopeRad, work);
+    Effect own = SlopeComponents.onSlope(weight, slopeRad, work);
     double areaM2 = given.number("length") * given.number("width");
     work.write(
         Term.area("A", "area of a module", areaM2),
@@ -56,13 +57,25 @@ final class SlopeCalculations {
         Source.STATICS,
         Term.length("l", "length of a module", given.number("length")),
         Term.length("b", "width of a module", given.number("width")));
-    Term snowWeight = OnSlope.showSnow(given.number("snow"), areaM2, slopeRad, work);
-    OnSlope snow = OnSlope.show(snowWeight, slopeRad, work);
+    Term snowWeight = snowWeight(given.number("snow"), areaM2, slopeRad, work);
+    Effect snow = SlopeComponents.onSlope(snowWeight, slopeRad, work);
     double modules = given.number("modules");
     return new Outcome.Result<>(
         List.of(
-            new Part("n", "across the roof", own.normalN(), snow.normalN()).sum(modules, work),
-            new Part("s", "down the slope", own.slopeN(), snow.slopeN()).sum(modules, work)));
+            new Part("n", "across the roof", own.normal(), snow.normal()).sum(modules, work),
+            new Part("s", "down the slope", own.along(), snow.along()).sum(modules, work)));
+  }
+
+  private static Term snowWeight(double snowPa, double areaM2, double slopeRad, Work work) {
+    Term weight = Term.force("S", "snow", snowPa * areaM2 * Math.cos(slopeRad));
+    work.write(
+        weight,
+        "s*A*cos(theta)",
+        Source.STATICS,
+        Term.pressure("s", "snow load on the plan area", snowPa),
+        Term.area("A", "area of the module", areaM2),
+        Term.angle("theta", "slope", slopeRad));
+    return weight;
   }
 
   private static Term weight(double massKg, Work work) {

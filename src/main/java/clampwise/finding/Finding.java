@@ -33,33 +33,4 @@ public record Finding(
     Span at,
     Optional<Comparison> comparison,
     List<Place> places,
-    Optional<Chain> chain) {
-
-  /** A finding whose numbers were measured, not calculated. */
-  public Finding(
-      String rule,
-      Severity severity,
-      String title,
-      String message,
-      String reason,
-      String remedy,
-      List<Basis> basis,
-      Subject cause,
-      Span at,
-      Optional<Comparison> comparison,
-      List<Place> places) {
-    this(
-        rule,
-        severity,
-        title,
-        message,
-        reason,
-        remedy,
-        basis,
-        cause,
-        at,
-        comparison,
-        places,
-        Optional.empty());
-  }
-}
+    Optional<Chain> chain) {}

@@ -53,7 +53,8 @@ public final class SampleReview {
             sample.cause(),
             sample.at(),
             sample.comparison(),
-            sample.places());
+            sample.places(),
+            Optional.empty());
     return of(finding);
   }
 
@@ -77,7 +78,8 @@ public final class SampleReview {
         Subject.of("fields.A", "mid clamp MC-35"),
         at(34, 16),
         Optional.of(new Comparison(0.030, 0.033, Unit.MILLIMETRE)),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /** An error at many places. */
@@ -93,7 +95,8 @@ public final class SampleReview {
         Subject.of("fields.A", "block"),
         at(40, 12),
         Optional.of(new Comparison(0.081, 0.234, Unit.MILLIMETRE)),
-        places(places));
+        places(places),
+        Optional.empty());
   }
 
   private static List<Place> places(int count) {
@@ -118,7 +121,8 @@ public final class SampleReview {
         Subject.of("panels.barn roof", "pitch"),
         at(20, 5),
         Optional.empty(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static NotChecked missing(String rule, String field) {

@@ -9,6 +9,7 @@ import clampwise.finding.Subject;
 import clampwise.review.Review;
 import clampwise.source.Span;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -167,7 +168,8 @@ class TextReportTest {
             zone.cause(),
             zone.at(),
             zone.comparison(),
-            List.of(place, new Place(Subject.of("fields.B"), place.at(), place.comparison())));
+            List.of(place, new Place(Subject.of("fields.B"), place.at(), place.comparison())),
+            Optional.empty());
 
     assertThat(text(SampleReview.of(twice), 80))
         .contains("places  fields.A / module R1C3 / lower edge\n              fields.B\n");

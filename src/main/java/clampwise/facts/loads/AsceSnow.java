@@ -121,7 +121,8 @@ final class AsceSnow implements FieldSnow {
   }
 
   private Optional<Outcome<HigherRoofSnow>> higher(RoofSnow roof, Work work) {
-    return StepSnows.higherRoof(asked.job(), asked.plane().name())
+    return new RoofStep(asked.plane())
+        .higherRoof(asked.job())
         .map(
             higherRoof ->
                 HigherRoofSnow.of(asked, higherRoof, basis(new Work(Measure.METRIC)), roof, work));

@@ -14,8 +14,8 @@ import clampwise.calc.trail.Work;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Building.RoofShape;
 import clampwise.job.Loads;
+import clampwise.job.Loads.HigherRoof;
 import clampwise.job.Quantity.Factor;
-import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Quantity.Slope;
 import clampwise.job.Site;
@@ -31,14 +31,16 @@ final class EurocodeSnow implements FieldSnow {
 
   private final FieldSite asked;
   private final EnTables tables;
-  private final Optional<HigherStep> step;
+  private final RoofStep step;
+  private final Optional<HigherRoof> higher;
   private final double evenPa;
   private final Optional<EnDrift> drift;
 
-  private EurocodeSnow(FieldSite asked, EnTables tables, Optional<HigherStep> step, Work work) {
+  private EurocodeSnow(FieldSite asked, EnTables tables, Work work) {
     this.asked = asked;
     this.tables = tables;
-    this.step = step;
+    this.step = new RoofStep(asked.plane());
+    this.higher = step.higherRoof(asked.job());
     EnSnow.Site site = site(work);
     this.evenPa =
         EnSnow.of(tables, site, roof(), work)
@@ -46,8 +48,7 @@ final class EurocodeSnow implements FieldSnow {
             .map(snow -> snow.governing().pa())
             .orElse(0.0);
     this.drift =
-        step.map(EurocodeSnow::step)
-            .flatMap(known -> EnDrift.atStep(tables, site, known, work).result());
+        higher.map(this::step).flatMap(known -> EnDrift.atStep(tables, site, known, work).result());
   }
 
   /** Snow on a field, or what is missing. */
@@ -57,9 +58,7 @@ final class EurocodeSnow implements FieldSnow {
       return new NotApplicable<>(missing.get());
     }
     EnTables tables = asked.layout().catalogue().codes().snowOfEn();
-    return HigherStep.of(asked)
-        .then(
-            step -> new Result<>(new EurocodeSnow(asked, tables, step, new Work(Measure.METRIC))));
+    return new Result<>(new EurocodeSnow(asked, tables, new Work(Measure.METRIC)));
   }
 
   private static Optional<String> missing(FieldSite asked) {
@@ -72,35 +71,36 @@ final class EurocodeSnow implements FieldSnow {
     if (asked.slopeRad().isEmpty()) {
       return Optional.of("the slope of the plane is not given");
     }
-    return asked.snow(Loads.Snow::thermalFactor).filter(ct -> ct.value() > USUAL).isPresent()
-        ? Optional.of("the thermal coefficient of EN 1991-1-3 is at most 1")
-        : Optional.empty();
+    if (asked.snow(Loads.Snow::thermalFactor).filter(ct -> ct.value() > USUAL).isPresent()) {
+      return Optional.of("the thermal coefficient of EN 1991-1-3 is at most 1");
+    }
+    RoofStep step = new RoofStep(asked.plane());
+    return step.higherRoof(asked.job()).flatMap(higher -> step.unknown());
   }
 
   @Override
   public double planPa(PlacedModule module) {
-    double driftPa =
-        step.flatMap(known -> drift.map(fallen -> fallen.atPa(known.fromM(module)))).orElse(0.0);
-    return Math.max(evenPa, driftPa);
+    return Math.max(evenPa, driftPa(module).orElse(0.0));
+  }
+
+  private Optional<Double> driftPa(PlacedModule module) {
+    return drift.map(fallen -> fallen.atPa(step.fromM(module)));
   }
 
   @Override
   public double show(PlacedModule module, Work work) {
-    EurocodeSnow shown = new EurocodeSnow(asked, tables, step, work);
+    EurocodeSnow shown = new EurocodeSnow(asked, tables, work);
     return work.write(
         Term.pressure("s", "snow on the module", shown.planPa(module)),
-        step.isPresent() ? "max(s_even,s_drift)" : "s_even",
+        drift.isPresent() ? "max(s_even,s_drift)" : "s_even",
         Source.of("en-1991-1-3", "5.3", "worked out"),
         shown.terms(module));
   }
 
   private Term[] terms(PlacedModule module) {
     Term even = Term.pressure("s_even", "even snow", evenPa);
-    return step.flatMap(
-            known ->
-                drift.map(
-                    fallen -> Term.pressure("s_drift", "drift", fallen.atPa(known.fromM(module)))))
-        .map(fallen -> new Term[] {even, fallen})
+    return driftPa(module)
+        .map(pa -> new Term[] {even, Term.pressure("s_drift", "drift", pa)})
         .orElseGet(() -> new Term[] {even});
   }
 
@@ -137,16 +137,11 @@ final class EurocodeSnow implements FieldSnow {
     return shape == RoofShape.GABLE || shape == RoofShape.HIP;
   }
 
-  private static EnDrift.Step step(HigherStep step) {
+  private EnDrift.Step step(HigherRoof roof) {
     Optional<EnDrift.Upper> upper =
-        step.roof()
-            .slope()
+        roof.slope()
             .flatMap(
-                slope ->
-                    step.roof()
-                        .eaveToRidge()
-                        .map(length -> new EnDrift.Upper(slope.rad(), length.m())));
-    Length rise = step.roof().rise();
-    return new EnDrift.Step(rise.m(), step.roof().length().m(), step.lowerM(), upper);
+                slope -> roof.eaveToRidge().map(run -> new EnDrift.Upper(slope.rad(), run.m())));
+    return new EnDrift.Step(roof.rise().m(), roof.length().m(), step.fetchM(), upper);
   }
 }

@@ -5,7 +5,6 @@ import clampwise.calc.EditionTables;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
-import clampwise.calc.Snap;
 import clampwise.calc.snow.RoofSnow;
 import clampwise.calc.snow.SlidingSnow;
 import clampwise.calc.snow.SnowBasis;
@@ -13,7 +12,6 @@ import clampwise.calc.snow.StepDrift;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
-import clampwise.facts.layout.EdgeDistance;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Flag;
 import clampwise.job.Loads.HigherRoof;
@@ -61,9 +59,9 @@ record HigherRoofSnow(
   }
 
   private static Optional<String> missing(FieldSite site, HigherRoof higher, SnowBasis basis) {
-    if (new RoofStep(site.plane()).edges().isEmpty()) {
-      return Optional.of(
-          "plane " + site.plane().name() + " has no edge of kind step or wall for the higher roof");
+    Optional<String> place = new RoofStep(site.plane()).unknown();
+    if (place.isPresent()) {
+      return place;
     }
     if (higher.eaveToRidge().isPresent() && higher.slope().isEmpty()) {
       return Optional.of("the slope of the higher roof is not given");
@@ -88,13 +86,13 @@ record HigherRoofSnow(
 
   /** Balanced load with what comes from the higher roof, on the horizontal projection [Pa]. */
   double planPa(PlacedModule module) {
-    double fromStepM = fromStepM(module);
+    double fromStepM = new RoofStep(site.plane()).fromM(module);
     return balancedPa + Math.max(driftPa(fromStepM), slidingPa(fromStepM));
   }
 
   /** The largest of this and the roof's own cases, with its lines. */
   double show(PlacedModule module, double roofPa, Work work) {
-    double fromStepM = fromStepM(module);
+    double fromStepM = new RoofStep(site.plane()).fromM(module);
     Term x = Term.length("x", "plan distance from the step", fromStepM);
     work.write(Line.given(x, tables.source("step"), "nearest point of the module"));
     Term drift = Term.pressure("p_x", "drift at the module", driftPa(fromStepM));
@@ -138,14 +136,5 @@ record HigherRoofSnow(
 
   private double slidingPa(double fromStepM) {
     return sliding.map(snow -> snow.atPa(fromStepM)).orElse(0.0);
-  }
-
-  private double fromStepM(PlacedModule module) {
-    return Snap.m(
-        EdgeDistance.of(site.plane(), module).stream()
-            .filter(distance -> RoofStep.KINDS.contains(distance.edge().kind()))
-            .mapToDouble(distance -> distance.inPlanM().orElse(distance.inPlaneM()))
-            .min()
-            .orElse(Double.POSITIVE_INFINITY));
   }
 }

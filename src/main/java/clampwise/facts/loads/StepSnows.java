@@ -11,7 +11,6 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
 import clampwise.job.Job;
-import clampwise.job.Loads;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Site;
 import clampwise.units.Unit;
@@ -50,15 +49,7 @@ final class StepSnows implements Question {
         plane.name(),
         Choice.word(step.kind()),
         plane.fields().stream().map(FieldLayout::name).collect(Collectors.joining(", ")),
-        higherRoof(job, plane.name()).isPresent());
-  }
-
-  /** What the job says of a higher roof beside a plane. */
-  static Optional<Loads.HigherRoof> higherRoof(Job job, String plane) {
-    return job.loads()
-        .flatMap(Loads::snow)
-        .flatMap(Loads.Snow::higherRoof)
-        .filter(higher -> higher.beside().value().equals(plane));
+        new RoofStep(plane).higherRoof(job).isPresent());
   }
 
   private static Subject subject(PlaneLayout plane) {

@@ -3,6 +3,8 @@ package clampwise.calc.statics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.calc.combination.Effect;
+import clampwise.calc.combination.SlopeComponents;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Recomputed;
@@ -48,16 +50,14 @@ class LoadPathTest {
   @Test
   void weightAndSnowOnASlopeAreThoseOfTheWorkedExample() {
     Term weight = Term.force("W", "module", 21.5 * 9.80665);
-    OnSlope own = OnSlope.show(weight, SLOPE, work);
-    Term snowWeight = OnSlope.showSnow(1000, 1.722 * 1.134, SLOPE, work);
-    OnSlope snow = OnSlope.show(snowWeight, SLOPE, work);
-    assertThat(own.slopeN()).isCloseTo(66.7, within(0.05));
-    assertThat(own.normalN()).isCloseTo(200.0, within(0.05));
-    assertThat(snowWeight.si()).isCloseTo(1853, within(0.5));
-    assertThat(snow.slopeN()).isCloseTo(586, within(0.5));
-    assertThat(snow.normalN()).isCloseTo(1757, within(0.5));
-    assertThat(6 * (own.slopeN() + snow.slopeN())).isCloseTo(3915, within(0.5));
-    assertThat(OnSlope.ofSnow(1000, 1.722 * 1.134, SLOPE)).isEqualTo(snow);
+    Effect own = SlopeComponents.onSlope(weight, SLOPE, work);
+    Effect snow = SlopeComponents.onPlan(1000, SLOPE).times(1.722 * 1.134);
+    assertThat(own.along()).isCloseTo(66.7, within(0.05));
+    assertThat(own.normal()).isCloseTo(200.0, within(0.05));
+    assertThat(Math.hypot(snow.normal(), snow.along())).isCloseTo(1853, within(0.5));
+    assertThat(snow.along()).isCloseTo(586, within(0.5));
+    assertThat(snow.normal()).isCloseTo(1757, within(0.5));
+    assertThat(6 * (own.along() + snow.along())).isCloseTo(3915, within(0.5));
   }
 
   /** 520 lbf against 46.6 psf on rows of 1,146 mm, seams at 16 in. */

@@ -48,16 +48,25 @@ class EurocodeSnowTest {
   /** μw = (10 + 10) / (2 x 4) = 2.5 over 8 m; 5.5 m away .8 + 1.7 x 2.5 / 8 [from memory]. */
   @Test
   void aHigherRoofBesideThePlaneBringsADrift() {
+    assertThat(besideA("wall")).isCloseTo(1000 * (0.8 + 1.7 * 2.5 / 8), within(1e-6));
+  }
+
+  /** The same roof above an edge drawn as a step. */
+  @Test
+  void anEdgeOfKindStepBringsTheSameDriftAsAWall() {
+    assertThat(besideA("step")).isCloseTo(besideA("wall"), within(1e-9));
+  }
+
+  private static double besideA(String edge) {
     EurocodeJobs job =
         EurocodeJobs.flat(
             "0.65 kPa",
             "1 kPa",
             "    seams: {first: 200}",
-            "    edges: {top: wall}\n    seams: {first: 200}",
+            "    edges: {top: " + edge + "}\n    seams: {first: 200}",
             "building:",
             "loads: {snow: {higher-roof: {beside: south, rise: 4 m, length: 10 m}}}\nbuilding:");
-    assertThat(job.snow().result().orElseThrow().planPa(job.module()))
-        .isCloseTo(1000 * (0.8 + 1.7 * 2.5 / 8), within(1e-6));
+    return job.snow().result().orElseThrow().planPa(job.module());
   }
 
   @Test
