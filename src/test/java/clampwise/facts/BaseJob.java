@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.LimitsReader;
+import clampwise.facts.layout.Layout;
 import clampwise.job.JobReader;
 import clampwise.source.Node;
 import clampwise.source.Overlay;
@@ -15,7 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** A base job of the rules with more laid over it, and the facts it gives. */
+/** A job for tests, often a base job of the rules with something changed, and its facts. */
 public final class BaseJob {
 
   private final Facts facts;
@@ -32,14 +33,42 @@ public final class BaseJob {
    */
   public static BaseJob with(String base, String over) {
     Problems problems = new Problems();
-    Node root = tree(base, problems);
+    Node root = YamlReader.read(base, text(base), problems).orElseThrow();
     Node more = YamlReader.read("more", over, problems).orElse(root);
+    return of(Overlay.lay(root, more), problems);
+  }
+
+  /** A base job in whose text each second text stands for the one before it. */
+  public static BaseJob replacing(String base, String... replacements) {
+    return ofText(text(base), replacements);
+  }
+
+  /** A whole job in which each second text stands for the one before it. */
+  public static BaseJob ofText(String text, String... replacements) {
+    String replaced = text;
+    for (int i = 0; i < replacements.length; i += 2) {
+      assertThat(replaced).contains(replacements[i]);
+      replaced = replaced.replace(replacements[i], replacements[i + 1]);
+    }
+    Problems problems = new Problems();
+    return of(YamlReader.read("job.yaml", replaced, problems).orElseThrow(), problems);
+  }
+
+  private static BaseJob of(Node root, Problems problems) {
     Facts facts =
-        JobReader.read(base, Overlay.lay(root, more), problems)
+        JobReader.read("job.yaml", root, problems)
             .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
             .orElseThrow();
     assertThat(problems.sorted()).isEmpty();
     return new BaseJob(facts);
+  }
+
+  public Facts facts() {
+    return facts;
+  }
+
+  public Layout layout() {
+    return facts.layout();
   }
 
   public <T extends Fact> List<T> facts(Class<T> type) {
@@ -60,10 +89,9 @@ public final class BaseJob {
         .toList();
   }
 
-  private static Node tree(String base, Problems problems) {
+  private static String text(String base) {
     try {
-      String text = Files.readString(Path.of("rules/base", base + ".yaml"));
-      return YamlReader.read(base, text, problems).orElseThrow();
+      return Files.readString(Path.of("rules/base", base + ".yaml"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

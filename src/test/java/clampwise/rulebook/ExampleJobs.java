@@ -50,14 +50,6 @@ final class ExampleJobs {
         .orElseThrow();
   }
 
-  /** The facts of a base job with more laid over it. */
-  static Facts facts(String base, String more) {
-    Problems problems = new Problems();
-    Node tree = tree(BASES.resolve(base + ".yaml"), problems);
-    Node over = YamlReader.read("more", more, problems).orElse(tree);
-    return facts(JobReader.read(base, Overlay.lay(tree, over), problems), problems);
-  }
-
   /** The facts of a base job as it stands. */
   static Facts facts(Path base) {
     Problems problems = new Problems();

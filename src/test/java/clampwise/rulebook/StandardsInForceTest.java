@@ -2,7 +2,7 @@ package clampwise.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clampwise.facts.Facts;
+import clampwise.facts.BaseJob;
 import clampwise.finding.Basis;
 import clampwise.finding.Finding;
 import clampwise.job.Site.LoadCode;
@@ -58,8 +58,7 @@ class StandardsInForceTest {
   /** What the findings of a rule cite in the base job under a standard. */
   private static List<Basis> cited(String rule, String code, String over) {
     String yaml = "site: {codes: {loads: %s}}\n%s\n".formatted(code, over);
-    Facts facts = ExampleJobs.facts("seam-roof", yaml);
-    return RULES.judge(facts).findings().stream()
+    return RULES.judge(BaseJob.with("seam-roof", yaml).facts()).findings().stream()
         .filter(finding -> finding.rule().equals(rule))
         .map(Finding::basis)
         .flatMap(List::stream)

@@ -1,16 +1,9 @@
 package clampwise.facts.clamps;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import clampwise.catalogue.CatalogueReader;
-import clampwise.catalogue.LimitsReader;
-import clampwise.facts.Derivation;
+import clampwise.facts.BaseJob;
 import clampwise.facts.Fact;
 import clampwise.facts.Facts;
 import clampwise.facts.Missing;
-import clampwise.job.Job;
-import clampwise.job.JobReader;
-import clampwise.source.Problems;
 import java.util.List;
 
 /** Small jobs for tests of clamps; a row of modules whose first corner lies on a seam. */
@@ -60,11 +53,7 @@ final class ClampJobs {
   }
 
   static Facts facts(String text) {
-    Problems problems = new Problems();
-    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
-    Facts facts = Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems);
-    assertThat(problems.sorted()).isEmpty();
-    return facts;
+    return BaseJob.ofText(text).facts();
   }
 
   static <T extends Fact> List<T> of(Class<T> type, Facts facts) {

@@ -1,27 +1,20 @@
 package clampwise.facts.loads;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import clampwise.calc.Outcome;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
-import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.LimitsReader;
-import clampwise.facts.Derivation;
+import clampwise.facts.BaseJob;
 import clampwise.facts.Fact;
-import clampwise.facts.Facts;
-import clampwise.facts.Missing;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
-import clampwise.job.JobReader;
-import clampwise.source.Problems;
 import java.util.List;
 
 /** A roof under EN 1991 with one module of 10 m², so that coefficients for 10 m² show. */
-final class EurocodeJobs {
+record EurocodeJobs(BaseJob job) {
 
   private static final String TEXT =
       """
@@ -69,14 +62,8 @@ final class EurocodeJobs {
           attach: {per-edge: 2}
       """;
 
-  private final Facts facts;
-
-  private EurocodeJobs(Facts facts) {
-    this.facts = facts;
-  }
-
   static EurocodeJobs flat(String... replacements) {
-    return of(TEXT, replacements);
+    return new EurocodeJobs(BaseJob.ofText(TEXT, replacements));
   }
 
   /**
@@ -96,47 +83,28 @@ final class EurocodeJobs {
             .replace("eave-height: 5 m", "eave-height: " + metres(ridgeM - halfM * Math.tan(rad)))
             .replace("slope: 0 deg", "slope: " + degrees + " deg")
             .replace("20 m x 10 m", alongM + " m x " + metres(halfM / Math.cos(rad)));
-    return of(text, replacements);
+    return new EurocodeJobs(BaseJob.ofText(text, replacements));
   }
 
   private static String metres(double m) {
     return "%.7f m".formatted(m);
   }
 
-  private static EurocodeJobs of(String base, String... replacements) {
-    String text = base;
-    for (int i = 0; i < replacements.length; i += 2) {
-      assertThat(text).contains(replacements[i]);
-      text = text.replace(replacements[i], replacements[i + 1]);
-    }
-    Problems problems = new Problems();
-    Facts facts =
-        JobReader.read("case", text, problems)
-            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
-            .orElseThrow();
-    assertThat(problems.sorted()).isEmpty();
-    return new EurocodeJobs(facts);
-  }
-
   <T extends Fact> List<T> facts(Class<T> type) {
-    return facts.facts().stream().filter(type::isInstance).map(type::cast).toList();
+    return job.facts(type);
   }
 
   List<String> missing(Class<? extends Fact> question) {
-    return facts.missing().stream()
-        .filter(missing -> missing.question() == question)
-        .map(Missing::reason)
-        .distinct()
-        .toList();
+    return job.missing(question);
   }
 
   PlaneLayout plane() {
-    return facts.layout().planes().get(0);
+    return job.layout().planes().get(0);
   }
 
   FieldSite site() {
     FieldLayout field = plane().fields().get(0);
-    return new FieldSite(facts.layout(), plane(), field, LimitsReader.read());
+    return new FieldSite(job.layout(), plane(), field, LimitsReader.read());
   }
 
   PlacedModule module() {

@@ -3,16 +3,7 @@ package clampwise.facts.loads;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clampwise.catalogue.CatalogueReader;
-import clampwise.catalogue.LimitsReader;
-import clampwise.facts.Derivation;
-import clampwise.facts.Fact;
-import clampwise.facts.Facts;
-import clampwise.job.JobReader;
-import clampwise.source.Problems;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import clampwise.facts.BaseJob;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,45 +14,14 @@ class LoadFactsTest {
   private static final double PSF = 47.88026;
   private static final double LBF = 4.4482216;
 
-  private static Facts facts(String... replacements) {
-    String text = text(Path.of("rules/base/seam-roof.yaml"));
-    for (int i = 0; i < replacements.length; i += 2) {
-      assertThat(text).contains(replacements[i]);
-      text = text.replace(replacements[i], replacements[i + 1]);
-    }
-    Problems problems = new Problems();
-    Facts facts =
-        JobReader.read("job.yaml", text, problems)
-            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
-            .orElseThrow();
-    assertThat(problems.sorted()).isEmpty();
-    return facts;
+  private static BaseJob facts(String... replacements) {
+    return BaseJob.replacing("seam-roof", replacements);
   }
 
-  private static String text(Path file) {
-    try {
-      return Files.readString(file);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
-  }
-
-  private static <T extends Fact> List<T> of(Class<T> type, Facts facts) {
-    return facts.facts().stream().filter(type::isInstance).map(type::cast).toList();
-  }
-
-  private static AttachmentUse worst(Facts facts) {
-    return of(AttachmentUse.class, facts).stream()
+  private static AttachmentUse worst(BaseJob facts) {
+    return facts.facts(AttachmentUse.class).stream()
         .max(Comparator.comparingDouble(AttachmentUse::utilisation))
         .orElseThrow();
-  }
-
-  private static List<String> missing(Class<? extends Fact> type, Facts facts) {
-    return facts.missing().stream()
-        .filter(missing -> missing.question() == type)
-        .map(missing -> missing.reason())
-        .distinct()
-        .toList();
   }
 
   /**
@@ -71,8 +31,8 @@ class LoadFactsTest {
    */
   @Test
   void theUpliftOnAModuleIsTheOneWorkedByHand() {
-    Facts facts = facts();
-    assertThat(of(ModuleUse.class, facts))
+    BaseJob facts = facts();
+    assertThat(facts.facts(ModuleUse.class))
         .filteredOn(use -> use.module().equals("A.R2C1"))
         .singleElement()
         .satisfies(
@@ -85,9 +45,9 @@ class LoadFactsTest {
 
   @Test
   void inTheMiddleOfALargeArrayTheEdgeFactorDoesNotApply() {
-    Facts facts =
+    BaseJob facts =
         facts("rows: 3, columns: 4", "rows: 6, columns: 9", "snow: 20 psf", "snow: 0 psf");
-    List<ModuleUse> uses = of(ModuleUse.class, facts);
+    List<ModuleUse> uses = facts.facts(ModuleUse.class);
     assertThat(uses)
         .filteredOn(use -> use.module().equals("A.R1C1"))
         .isNotEmpty()
@@ -113,9 +73,9 @@ class LoadFactsTest {
    */
   @Test
   void aModuleOnItsOwnHasAirAllRoundAndIsJudged() {
-    Facts facts = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
-    assertThat(missing(ModuleUse.class, facts)).isEmpty();
-    assertThat(of(ModuleUse.class, facts))
+    BaseJob facts = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
+    assertThat(facts.missing(ModuleUse.class)).isEmpty();
+    assertThat(facts.facts(ModuleUse.class))
         .filteredOn(use -> use.direction().equals("up"))
         .singleElement()
         .satisfies(use -> assertThat(use.demandPa() / PSF).isCloseTo(29.27, within(0.01)));
@@ -123,8 +83,8 @@ class LoadFactsTest {
 
   @Test
   void anotherFieldTooNearAModuleOnItsOwnEndsTheCredit() {
-    Facts alone = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
-    Facts near =
+    BaseJob alone = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
+    BaseJob near =
         facts(
             "rows: 3, columns: 4",
             "rows: 1, columns: 1",
@@ -151,35 +111,35 @@ class LoadFactsTest {
 
   @Test
   void strengthDesignComparesFactoredLoadsWithDesignStrengths() {
-    Facts facts =
+    BaseJob facts =
         facts(
             "loads:\n", "loads:\n  method: lrfd\n",
             "snow: 20 psf", "snow: 0 psf",
             "loads-are: allowable", "loads-are: resistance");
     AttachmentUse use = worst(facts);
     assertThat(use.combination()).isEqualTo("0.9 D + W");
-    assertThat(of(LimitStates.class, facts)).noneMatch(LimitStates::mixed);
+    assertThat(facts.facts(LimitStates.class)).noneMatch(LimitStates::mixed);
   }
 
   @Test
   void aServiceLoadIsNeverHeldAgainstADesignStrength() {
-    Facts facts = facts("loads-are: allowable", "loads-are: resistance");
-    assertThat(of(AttachmentUse.class, facts)).isEmpty();
-    assertThat(of(LimitStates.class, facts)).isNotEmpty().allMatch(LimitStates::mixed);
-    assertThat(missing(AttachmentUse.class, facts))
+    BaseJob facts = facts("loads-are: allowable", "loads-are: resistance");
+    assertThat(facts.facts(AttachmentUse.class)).isEmpty();
+    assertThat(facts.facts(LimitStates.class)).isNotEmpty().allMatch(LimitStates::mixed);
+    assertThat(facts.missing(AttachmentUse.class))
         .containsExactly("a design strength (LRFD) may not be held against service loads (ASD)");
   }
 
   @Test
   void clampsThatShareAnEdgeTakeEqualParts() {
-    Facts facts =
+    BaseJob facts =
         facts(
             "loads:\n",
             "loads:\n  clamps-share-edge: yes\n",
             "rows: 3, columns: 4",
             "rows: 3, columns: 1");
     List<Double> inner =
-        of(AttachmentUse.class, facts).stream()
+        facts.facts(AttachmentUse.class).stream()
             .filter(use -> use.attachment().startsWith("A.L2"))
             .map(AttachmentUse::normalN)
             .toList();
@@ -189,8 +149,8 @@ class LoadFactsTest {
 
   @Test
   void theLineBetweenTwoRowsCarriesTwiceTheLineAtTheirEnd() {
-    Facts facts = facts("rows: 3, columns: 4", "rows: 3, columns: 1");
-    List<AttachmentUse> uses = of(AttachmentUse.class, facts);
+    BaseJob facts = facts("rows: 3, columns: 4", "rows: 3, columns: 1");
+    List<AttachmentUse> uses = facts.facts(AttachmentUse.class);
     double outer = sum(uses, "A.L1");
     assertThat(sum(uses, "A.L2")).isCloseTo(2 * outer, within(1e-6));
     // half a module: 29.27 psf x 21.019 ft² / 2
@@ -206,28 +166,28 @@ class LoadFactsTest {
 
   @Test
   void withoutSnowOnlyThePressureIsNotChecked() {
-    Facts facts = facts("  ground-snow: 20 psf\n", "");
-    assertThat(missing(AttachmentUse.class, facts))
+    BaseJob facts = facts("  ground-snow: 20 psf\n", "");
+    assertThat(facts.missing(AttachmentUse.class))
         .containsExactly("the ground snow load of the site is not given");
-    assertThat(of(AttachmentUse.class, facts))
+    assertThat(facts.facts(AttachmentUse.class))
         .isNotEmpty()
         .allMatch(u -> u.pull().equals("uplift"));
   }
 
   @Test
   void withoutWindNeitherUpliftNorPressureIsChecked() {
-    Facts facts = facts("  wind-speed: 115 mph\n", "");
-    assertThat(of(AttachmentUse.class, facts)).isEmpty();
-    assertThat(of(ModuleUse.class, facts)).isEmpty();
-    assertThat(missing(AttachmentUse.class, facts))
+    BaseJob facts = facts("  wind-speed: 115 mph\n", "");
+    assertThat(facts.facts(AttachmentUse.class)).isEmpty();
+    assertThat(facts.facts(ModuleUse.class)).isEmpty();
+    assertThat(facts.missing(AttachmentUse.class))
         .containsExactly("the wind speed of the site is not given");
-    assertThat(of(LimitStates.class, facts)).isNotEmpty();
+    assertThat(facts.facts(LimitStates.class)).isNotEmpty();
   }
 
   @Test
   void aTestWithoutALoadAlongTheSeamSaysSo() {
-    Facts facts = facts("          along: 410 lbf\n", "");
-    assertThat(missing(AttachmentUse.class, facts))
+    BaseJob facts = facts("          along: 410 lbf\n", "");
+    assertThat(facts.missing(AttachmentUse.class))
         .containsExactly("the test of SC-1 states no load along the seam");
   }
 

@@ -1,23 +1,11 @@
 package clampwise.facts.loads;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.Result;
-import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.LimitsReader;
-import clampwise.facts.Derivation;
+import clampwise.facts.BaseJob;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlaneLayout;
-import clampwise.job.JobReader;
-import clampwise.source.Node;
-import clampwise.source.Overlay;
-import clampwise.source.Problems;
-import clampwise.source.YamlReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 
 /** The standing seam job of the rules with more laid over it, and the loads of its field. */
@@ -30,15 +18,7 @@ final class LoadedJob {
   }
 
   static LoadedJob seams(String over) {
-    Problems problems = new Problems();
-    Node root = tree(problems);
-    Node more = YamlReader.read("more", over, problems).orElse(root);
-    Layout layout =
-        JobReader.read("seam-roof", Overlay.lay(root, more), problems)
-            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
-            .orElseThrow()
-            .layout();
-    assertThat(problems.sorted()).isEmpty();
+    Layout layout = BaseJob.with("seam-roof", over).layout();
     PlaneLayout first = layout.planes().get(0);
     List<Outcome<LoadedField>> fields =
         first.fields().stream()
@@ -76,14 +56,5 @@ final class LoadedJob {
         .mapToDouble(pa -> -pa)
         .max()
         .orElseThrow();
-  }
-
-  private static Node tree(Problems problems) {
-    try {
-      String text = Files.readString(Path.of("rules/base/seam-roof.yaml"));
-      return YamlReader.read("seam-roof", text, problems).orElseThrow();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

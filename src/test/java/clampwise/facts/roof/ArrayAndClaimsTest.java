@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.facts.BaseJob;
 import org.junit.jupiter.api.Test;
 
 /** The array above the roof, and what the drawings state of it. */
@@ -43,7 +44,7 @@ class ArrayAndClaimsTest {
 
   @Test
   void attachmentsThatAreNotDrawnAreNotCounted() {
-    RoofJobs job = RoofJobs.seams("    attach: {per-edge: 2}\n", "");
+    BaseJob job = RoofJobs.seams("    attach: {per-edge: 2}\n", "");
 
     assertThat(job.facts(CountClaim.class)).extracting(CountClaim::what).containsExactly("modules");
     assertThat(job.missing(CountClaim.class)).containsExactly("field A has no attachment schedule");

@@ -3,6 +3,7 @@ package clampwise.facts.roof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.facts.BaseJob;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -142,7 +143,7 @@ class AttachmentPlacesTest {
 
   @Test
   void seamsThatAreNotGivenAreNotChecked() {
-    RoofJobs job = RoofJobs.seams("    seams: {first: 8 in}\n", "");
+    BaseJob job = RoofJobs.seams("    seams: {first: 8 in}\n", "");
     String reason = "where the seams of plane south lie is not given";
 
     assertThat(job.missing(SeamOffset.class)).containsExactly(reason);

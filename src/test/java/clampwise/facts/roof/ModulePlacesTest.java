@@ -3,6 +3,7 @@ package clampwise.facts.roof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.facts.BaseJob;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,7 +30,7 @@ class ModulePlacesTest {
   @Test
   void aColumnOverTheRakeIsMeasuredModuleByModule() {
     // 30480 - 6924 + 50 = 23606 mm.
-    RoofJobs job = RoofJobs.seams(AT, "at: [23606 mm, 8 ft], rows: 3");
+    BaseJob job = RoofJobs.seams(AT, "at: [23606 mm, 8 ft], rows: 3");
 
     assertThat(job.facts(ModuleInPlane.class))
         .filteredOn(fact -> fact.overM() > 0)
@@ -44,7 +45,7 @@ class ModulePlacesTest {
   @Test
   void aRowOverTheRidgeLeavesItsPlaneButNotTheRoof() {
     // 9639.3 - 3426 + 30 = 6243.3 mm.
-    RoofJobs job = RoofJobs.seams(AT, "at: [20 ft, 6243.3 mm], rows: 3");
+    BaseJob job = RoofJobs.seams(AT, "at: [20 ft, 6243.3 mm], rows: 3");
 
     assertThat(job.facts(ModuleOnOnePlane.class))
         .filteredOn(fact -> fact.overM() > 0)
@@ -58,7 +59,7 @@ class ModulePlacesTest {
 
   @Test
   void aPlaneWithoutSizeIsNotChecked() {
-    RoofJobs job =
+    BaseJob job =
         RoofJobs.seams(
             "    size: 100 ft x 31 ft 7 1/2 in\n",
             "",
@@ -76,7 +77,7 @@ class ModulePlacesTest {
     // Field A starts at 6096 mm; a module from 4392 mm ends at 6114 mm.
     String second =
         "\n  B: {like: A, block: {at: [4392 mm, 8 ft], rows: 1, columns: 1}}\n\nbonding:";
-    RoofJobs job = RoofJobs.seams("\nbonding:", second);
+    BaseJob job = RoofJobs.seams("\nbonding:", second);
 
     assertThat(job.facts(ModuleOverlap.class))
         .filteredOn(fact -> fact.overlapM() > 0)
@@ -92,7 +93,7 @@ class ModulePlacesTest {
   @Test
   void aVentBesideTheFieldIsMeasuredToItsBody() {
     // The vent ends at 5691.2 + 304.8 = 5996 mm, 100 mm before the field.
-    RoofJobs job = RoofJobs.seams(VENT, "at: [5691.2 mm, 2500 mm]");
+    BaseJob job = RoofJobs.seams(VENT, "at: [5691.2 mm, 2500 mm]");
 
     assertThat(job.facts(ObstacleClearance.class))
         .singleElement()
@@ -107,7 +108,7 @@ class ModulePlacesTest {
 
   @Test
   void aVentUnderAModuleIsCoveredAndNotAlsoTooNear() {
-    RoofJobs job = RoofJobs.seams(VENT, "at: [5816.6 mm, 2500 mm]");
+    BaseJob job = RoofJobs.seams(VENT, "at: [5816.6 mm, 2500 mm]");
 
     assertThat(job.facts(ObstacleCover.class))
         .singleElement()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import clampwise.facts.BaseJob;
 import org.junit.jupiter.api.Test;
 
 /** Parts of the fields held against the coverings they sit on. */
@@ -13,7 +14,7 @@ class RoofPartsTest {
 
   @Test
   void aClampForAnotherFoldIsNotMadeForTheCovering() {
-    RoofJobs job = RoofJobs.seams("    profile: double-lock\n", "    profile: snap-lock\n");
+    BaseJob job = RoofJobs.seams("    profile: double-lock\n", "    profile: snap-lock\n");
 
     assertThat(job.facts(ProfileFit.class))
         .singleElement()
@@ -59,7 +60,7 @@ class RoofPartsTest {
   @Test
   void aBracketOnAMinorRibIsAnsweredAsThatOnly() {
     // The first minor rib after the rib at 150 + 20 * 305 = 6250 mm lies at 6352 mm.
-    RoofJobs job =
+    BaseJob job =
         RoofJobs.ribs("attach: {per-edge: 2}", "attach: {points: [{at: [6352 mm, 2.5 m]}]}");
 
     assertThat(job.facts(RibOffset.class))
@@ -145,7 +146,7 @@ class RoofPartsTest {
 
   @Test
   void aBracketThatBearsOnAFlatFindsNoneOnACrest() {
-    RoofJobs flat = RoofJobs.crests("bears-on: saddle", "bears-on: flat");
+    BaseJob flat = RoofJobs.crests("bears-on: saddle", "bears-on: flat");
 
     assertThat(RoofJobs.crests().facts(FlatBearing.class))
         .allSatisfy(fact -> assertThat(fact.neededM()).isZero());

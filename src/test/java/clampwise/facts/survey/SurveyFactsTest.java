@@ -2,17 +2,7 @@ package clampwise.facts.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clampwise.catalogue.CatalogueReader;
-import clampwise.catalogue.LimitsReader;
-import clampwise.facts.Derivation;
-import clampwise.facts.Facts;
-import clampwise.facts.Missing;
-import clampwise.job.JobReader;
-import clampwise.source.Problems;
-import clampwise.source.YamlReader;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import clampwise.facts.BaseJob;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,12 +13,11 @@ class SurveyFactsTest {
   private static final String EAVE = "eave-out-of-square: {offset: 10 mm, over: 12 m}";
 
   @Test
-  void anEave40MillimetresOffIn12MetresIsHeldAgainst24() throws IOException {
+  void anEave40MillimetresOffIn12MetresIsHeldAgainst24() {
     // 1 in 500 (common practice, no source) of 12 m is 24 mm [computed].
     List<ReferenceLine> lines =
-        found(
-            ReferenceLine.class,
-            read(SET_OUT, "set-out-from: eave", EAVE, EAVE.replace("10 mm", "40 mm")));
+        read(SET_OUT, "set-out-from: eave", EAVE, EAVE.replace("10 mm", "40 mm"))
+            .facts(ReferenceLine.class);
 
     assertThat(lines).hasSize(1);
     assertThat(lines.get(0).offsetM()).isEqualTo(0.040);
@@ -36,27 +25,27 @@ class SurveyFactsTest {
   }
 
   @Test
-  void aFieldSetOutFromTheSeamsIsNotAskedAboutTheEave() throws IOException {
-    Facts facts = read();
+  void aFieldSetOutFromTheSeamsIsNotAskedAboutTheEave() {
+    BaseJob facts = read();
 
-    assertThat(found(ReferenceLine.class, facts)).isEmpty();
-    assertThat(missing(ReferenceLine.class, facts)).isEmpty();
+    assertThat(facts.facts(ReferenceLine.class)).isEmpty();
+    assertThat(facts.missing(ReferenceLine.class)).isEmpty();
   }
 
   @Test
-  void anEaveThatNobodyMeasuredIsNotChecked() throws IOException {
-    Facts facts = read(SET_OUT, "set-out-from: eave", EAVE, "");
+  void anEaveThatNobodyMeasuredIsNotChecked() {
+    BaseJob facts = read(SET_OUT, "set-out-from: eave", EAVE, "");
 
-    assertThat(found(ReferenceLine.class, facts)).isEmpty();
-    assertThat(missing(ReferenceLine.class, facts))
+    assertThat(facts.facts(ReferenceLine.class)).isEmpty();
+    assertThat(facts.missing(ReferenceLine.class))
         .containsExactly("nobody has measured how square the eave is to the seams");
   }
 
   @Test
-  void theFarthestSeamUnderTheFieldCounts() throws IOException {
+  void theFarthestSeamUnderTheFieldCounts() {
     // Drawn at 6299.2 mm and every 406.4 mm: the fourth at 7518.4 mm, measured 8 mm to its left.
     String surveyed = "seams: {first: 6299.2 mm, surveyed: [6300 mm, 6709 mm, 7112 mm, 7510.4 mm]}";
-    List<SeamDrift> drifts = found(SeamDrift.class, read(SEAMS, surveyed));
+    List<SeamDrift> drifts = read(SEAMS, surveyed).facts(SeamDrift.class);
 
     assertThat(drifts).extracting(SeamDrift::seam).containsExactly(4);
     assertThat(drifts).extracting(SeamDrift::driftM).containsExactly(0.008);
@@ -64,29 +53,29 @@ class SurveyFactsTest {
   }
 
   @Test
-  void aClampNearTheEndOfItsZoneBearsLess() throws IOException {
+  void aClampNearTheEndOfItsZoneBearsLess() {
     // The clamp on the fourth seam is drawn 7818 - 7518.4 = 299.6 mm from the right corner of the
     // leftmost module; a zone up to 305 mm leaves it 5.4 mm.
     String surveyed = "seams: {first: 6299.2 mm, surveyed: [6300 mm, 6705 mm, 7112 mm, 7518 mm]}";
-    Facts facts = read(SEAMS, surveyed, "0 mm to 430 mm", "0 mm to 305 mm");
+    BaseJob facts = read(SEAMS, surveyed, "0 mm to 430 mm", "0 mm to 305 mm");
 
-    assertThat(found(SeamDrift.class, facts)).extracting(SeamDrift::mostM).containsExactly(0.0054);
+    assertThat(facts.facts(SeamDrift.class)).extracting(SeamDrift::mostM).containsExactly(0.0054);
   }
 
   @Test
-  void nominalSeamsAreNotChecked() throws IOException {
-    Facts facts = read();
+  void nominalSeamsAreNotChecked() {
+    BaseJob facts = read();
 
-    assertThat(found(SeamDrift.class, facts)).isEmpty();
-    assertThat(missing(SeamDrift.class, facts))
+    assertThat(facts.facts(SeamDrift.class)).isEmpty();
+    assertThat(facts.missing(SeamDrift.class))
         .containsExactly("the seams of plane south are nominal; nobody has measured them");
   }
 
   @Test
-  void whatIsAssumedIsNotConfirmed() throws IOException {
+  void whatIsAssumedIsNotConfirmed() {
     String metal = "    metal: steel\n    thickness";
     List<AssumedFact> facts =
-        found(AssumedFact.class, read(metal, "    assumed: [thickness, clips]\n" + metal));
+        read(metal, "    assumed: [thickness, clips]\n" + metal).facts(AssumedFact.class);
 
     assertThat(facts)
         .filteredOn(fact -> !fact.confirmed())
@@ -106,30 +95,7 @@ class SurveyFactsTest {
             "substrate");
   }
 
-  private static Facts read(String... replacements) throws IOException {
-    String text = Files.readString(Path.of("rules/base/seam-roof.yaml"));
-    for (int i = 0; i < replacements.length; i += 2) {
-      assertThat(text).contains(replacements[i]);
-      text = text.replace(replacements[i], replacements[i + 1]);
-    }
-    Problems problems = new Problems();
-    Facts facts =
-        YamlReader.read("job.yaml", text, problems)
-            .flatMap(tree -> JobReader.read("job.yaml", tree, problems))
-            .map(job -> Derivation.of(job, CatalogueReader.empty(), LimitsReader.read(), problems))
-            .orElseThrow();
-    assertThat(problems.isEmpty()).isTrue();
-    return facts;
-  }
-
-  private static <T> List<T> found(Class<T> type, Facts facts) {
-    return facts.facts().stream().filter(type::isInstance).map(type::cast).toList();
-  }
-
-  private static List<String> missing(Class<?> type, Facts facts) {
-    return facts.missing().stream()
-        .filter(missing -> missing.question() == type)
-        .map(Missing::reason)
-        .toList();
+  private static BaseJob read(String... replacements) {
+    return BaseJob.replacing("seam-roof", replacements);
   }
 }
