@@ -36,6 +36,7 @@ class CatalogueDataTest {
 
   @Test
   void clampZonesLieWithinHalfTheirSide() {
+    assertThat(CATALOGUE.modules().all()).isNotEmpty();
     for (Item<ModuleType> module : CATALOGUE.modules().all()) {
       for (ModuleType.ClampZone zone : module.value().clampZones()) {
         boolean longSide = zone.side().value() == Side.LONG;
@@ -102,6 +103,7 @@ class CatalogueDataTest {
   @Test
   void limitsSayInKnownWordsHowTheyWereObtained() {
     assertThat(LimitsReader.read().byKey().values())
+        .isNotEmpty()
         .extracting(Limit::obtained)
         .isSubsetOf(
             "read", "second-hand", "from memory", "worked out", "common practice, no source");

@@ -23,6 +23,7 @@ class SharedDataTest {
     Catalogue catalogue = CatalogueReader.read();
     assertThat(catalogue.modules().all())
         .flatExtracting(module -> module.value().listedWith().orElse(java.util.List.of()))
+        .isNotEmpty()
         .extracting(Object::toString)
         .allMatch(
             name ->

@@ -126,7 +126,9 @@ class CommandsTest {
             Screen.NONE);
     int code = new Clampwise(typed, ReviewDesk::new, List::of).run("review", "--lines", "-");
     assertThat(code).isIn(ExitCode.CLEAR, ExitCode.UNUSABLE);
-    assertThat(printed().lines()).allSatisfy(line -> assertThat(line).startsWith("<stdin>:"));
+    assertThat(printed().lines())
+        .isNotEmpty()
+        .allSatisfy(line -> assertThat(line).startsWith("<stdin>:"));
   }
 
   @Test

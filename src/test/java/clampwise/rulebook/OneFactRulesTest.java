@@ -28,6 +28,7 @@ class OneFactRulesTest {
 
   private void compare(String rule) {
     List<PageExample> examples = PageText.of(RulePages.find(rule).orElseThrow()).examples();
+    assertThat(examples).isNotEmpty();
     for (PageExample example : examples) {
       List<Fact> facts = ExampleJobs.facts(example).facts();
       Report byEngine = new Report();

@@ -161,6 +161,7 @@ class RoofWindTest {
     EnRoof roof = EnRoof.duopitch(Math.toRadians(pitch), 30, 20, 8);
     RoofWind small = wind(roof, 1000, 1.5);
     RoofWind large = wind(roof, 1000, 8);
+    assertThat(small.zones()).isNotEmpty().hasSameSizeAs(large.zones());
     for (int i = 0; i < small.zones().size(); i++) {
       assertThat(large.zones().get(i).suctionPa())
           .isGreaterThanOrEqualTo(small.zones().get(i).suctionPa());

@@ -32,6 +32,7 @@ class ExampleLayoutsTest {
     assertThat(layout.fields().stream().mapToInt(field -> field.modules().size()).sum())
         .isEqualTo(modules);
     assertThat(layout.fields().stream().flatMap(field -> field.edges().stream()))
+        .isNotEmpty()
         .allMatch(edge -> edge.attachments().size() >= leastClampsAnEdge);
   }
 }

@@ -94,6 +94,7 @@ class ZoneScheduleTest {
     job.attach = Optional.of(Jobs.perEdge(2));
 
     assertThat(job.field().attachments())
+        .isNotEmpty()
         .allMatch(
             attachment ->
                 attachment.grips().get(0).row().orElseThrow().up().orElseThrow().pa() == 2400);
