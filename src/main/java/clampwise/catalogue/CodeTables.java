@@ -48,6 +48,11 @@ public final class CodeTables {
     return file("combinations.yaml").get("en-factors");
   }
 
+  /** What fire codes ask for, by rule set. */
+  public Limits fire() {
+    return LimitsReader.fire();
+  }
+
   /** All tables of a file of the shared data. */
   public Tables file(String name) {
     return files.computeIfAbsent(name, TablesReader::read);

@@ -15,10 +15,11 @@ import java.util.Optional;
 /** Reads the limits of codes and practice that ship with the program. */
 public final class LimitsReader {
 
-  /** Plain numbers before angles: {@code 1/3} is a third, not a slope. */
+  /** Plain numbers before angles: {@code 1/3} is a third, but {@code 2:12} a slope. */
   private static final List<Dimension> KINDS =
       List.of(
           Dimension.LENGTH,
+          Dimension.AREA,
           Dimension.NUMBER,
           Dimension.ANGLE,
           Dimension.PRESSURE,
@@ -37,6 +38,12 @@ public final class LimitsReader {
   @MadeByBuild
   public static Limits read() {
     return read("limits.yaml", SharedData.text("limits.yaml"));
+  }
+
+  /** What fire codes and their local variants ask for, by rule set. */
+  @MadeByBuild
+  public static Limits fire() {
+    return read("fire.yaml", SharedData.text("fire.yaml"));
   }
 
   static Limits read(String name, String text) {
@@ -65,7 +72,8 @@ public final class LimitsReader {
   }
 
   private static Parsed.Value value(String key, String text) {
-    for (Dimension kind : KINDS) {
+    boolean slope = text.contains(":");
+    for (Dimension kind : slope ? List.of(Dimension.ANGLE) : KINDS) {
       if (QuantityText.parse(text, kind, Optional.empty()) instanceof Parsed.Value value) {
         return value;
       }

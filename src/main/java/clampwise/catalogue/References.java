@@ -3,6 +3,7 @@ package clampwise.catalogue;
 import clampwise.job.Attach;
 import clampwise.job.Bonding;
 import clampwise.job.Field;
+import clampwise.job.Fire;
 import clampwise.job.Job;
 import clampwise.job.Loads;
 import clampwise.job.Named;
@@ -70,6 +71,16 @@ public final class References {
         .flatMap(Loads.Snow::higherRoof)
         .map(Loads.HigherRoof::beside)
         .ifPresent(planes::require);
+    job.fire().ifPresent(this::check);
+  }
+
+  private void check(Fire fire) {
+    fire.streetSide().forEach(planes::require);
+    for (Fire.Adjacent pair : fire.adjacent()) {
+      planes.require(pair.plane());
+      planes.require(pair.to());
+    }
+    fire.escapeOpenings().all().forEach(opening -> planes.require(opening.value().plane()));
   }
 
   private void check(Panel panel) {

@@ -4,6 +4,7 @@ import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.Limits;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
+import clampwise.facts.fire.FireQuestions;
 import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
@@ -49,7 +50,8 @@ public final class Derivation {
             BondingQuestions.ALL,
             SurveyQuestions.ALL,
             MovementQuestions.ALL,
-            WeightQuestions.ALL)
+            WeightQuestions.ALL,
+            FireQuestions.ALL)
         .flatMap(List::stream);
   }
 

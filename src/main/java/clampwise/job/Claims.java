@@ -34,6 +34,8 @@ public record Claims(
         Optional<Claims.Tributary> tributary,
     @Doc("Largest share of an attachment's strength in use that the calculation states.")
         Optional<Factor> utilisation,
+    @Doc("Share of the roof that the arrays cover in plan, as the drawings state it.")
+        Optional<Factor> roofCoverage,
     @Doc("Path of the permit that the submittal asks for.") Optional<Choice<Claims.Path>> path) {
 
   /** A path to a permit. */

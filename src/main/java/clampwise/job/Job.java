@@ -22,11 +22,12 @@ public record Job(
     @Doc("Bonding of the frames to ground.") Optional<Bonding> bonding,
     @Doc("What the drawings state, to be compared with what is computed.") Optional<Claims> claims,
     @Doc("What was measured on the roof.") Optional<Survey> survey,
+    @Doc("What the fire code needs to know.") Optional<Fire> fire,
     Unreadable unreadable) {
 
   Job without(Unreadable lost) {
     return new Job(
         job, revision, units, site, loads, building, panels, planes, modules, parts, fields,
-        bonding, claims, survey, lost);
+        bonding, claims, survey, fire, lost);
   }
 }

@@ -20,6 +20,8 @@ public record Obstruction(
     SKYLIGHT,
     TRANSLUCENT_PANEL,
     HATCH,
+    STANDPIPE,
+    SMOKE_VENT,
     CURB,
     UNIT,
     DRAIN,

@@ -96,17 +96,22 @@ class CatalogueDataTest {
   @Test
   void everyDocumentOfALimitIsInTheReferences() throws IOException {
     String references = Files.readString(Path.of("shared", "references.bib"));
-    assertThat(LimitsReader.read().byKey().values())
-        .allMatch(limit -> references.contains("{" + limit.document() + ","));
+    assertThat(limits()).allMatch(limit -> references.contains("{" + limit.document() + ","));
   }
 
   @Test
   void limitsSayInKnownWordsHowTheyWereObtained() {
-    assertThat(LimitsReader.read().byKey().values())
+    assertThat(limits())
         .isNotEmpty()
         .extracting(Limit::obtained)
         .isSubsetOf(
             "read", "second-hand", "from memory", "worked out", "common practice, no source");
+  }
+
+  private static List<Limit> limits() {
+    return Stream.of(LimitsReader.read(), LimitsReader.fire())
+        .flatMap(limits -> limits.byKey().values().stream())
+        .toList();
   }
 
   private static Stream<RoofAttachment> attachments() {

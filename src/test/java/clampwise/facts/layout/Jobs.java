@@ -106,6 +106,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 
@@ -258,6 +259,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         List.of(zones),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());

@@ -1,0 +1,92 @@
+package clampwise.facts.fire;
+
+import clampwise.calc.Outcome;
+import clampwise.catalogue.Limit;
+import clampwise.catalogue.Limits;
+import clampwise.facts.Answers;
+import clampwise.facts.Fact;
+import clampwise.facts.Question;
+import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.PlaneLayout;
+import clampwise.finding.Subject;
+import clampwise.job.Choice;
+import clampwise.job.Fire;
+import clampwise.job.Fire.Occupancy;
+import clampwise.job.Job;
+import clampwise.source.Span;
+import java.util.List;
+import java.util.Optional;
+
+/** All questions about access to the roof in a fire, and about its fire class. */
+public final class FireQuestions {
+
+  public static final List<Question> ALL = List.of(FireQuestions::ask);
+
+  private static final List<Class<? extends Fact>> OF_DWELLINGS =
+      List.of(
+          AccessSlope.class,
+          PathwayPlanes.class,
+          StreetPathways.class,
+          PlanePathways.class,
+          PathObstruction.class,
+          RidgeSetback.class);
+
+  private FireQuestions() {}
+
+  private static void ask(Layout layout, Limits limits, Answers answers) {
+    if (layout.fields().isEmpty()) {
+      return;
+    }
+    Job job = layout.job();
+    Optional<Fire> fire = job.fire();
+    if (fire.flatMap(Fire::rules).isEmpty() || fire.flatMap(Fire::occupancy).isEmpty()) {
+      unasked(job, fire, answers);
+      return;
+    }
+    Occupancy occupancy = fire.get().occupancy().orElseThrow().value();
+    Limits asked = layout.catalogue().codes().fire();
+    Choice<Fire.RuleSet> rules = fire.get().rules().orElseThrow();
+    ask(new Access(layout, fire.get(), rules, occupancy, asked, answers));
+  }
+
+  /** One reason for all of them: nothing can be asked before the rule set is known. */
+  private static void unasked(Job job, Optional<Fire> fire, Answers answers) {
+    boolean noRules = fire.flatMap(Fire::rules).isEmpty();
+    String reason =
+        noRules
+            ? job.unreadable().missing("the fire rule set", "fire", "rules")
+            : job.unreadable().missing("the occupancy for the fire rules", "fire", "occupancy");
+    Span at = fire.flatMap(Fire::rules).map(Choice::at).orElseGet(job.job()::at);
+    OF_DWELLINGS.forEach(type -> answers.missing(type, Subject.of("fire"), reason, at));
+  }
+
+  private static void ask(Access access) {
+    if (access.fire().exempt().isPresent()) {
+      return;
+    }
+    Outcome<Coverage> coverage = Coverage.of(access);
+    if (access.occupancy() == Occupancy.DWELLING) {
+      dwelling(access, coverage);
+    }
+  }
+
+  private static void dwelling(Access access, Outcome<Coverage> coverage) {
+    Slopes slopes = new Slopes(access);
+    slopes.ask();
+    List<PlaneLayout> steep = slopes.steepArrays();
+    if (!steep.isEmpty()) {
+      access.limit("pathway-width").ifPresent(width -> pathways(access, coverage, width, steep));
+      access
+          .limit("ridge-wide")
+          .ifPresent(wide -> new RidgeSetbacks(access, coverage, wide).ask(steep));
+    }
+  }
+
+  private static void pathways(
+      Access access, Outcome<Coverage> coverage, Limit width, List<PlaneLayout> steep) {
+    double enough = access.limit("own-plane-pathways-least").map(Limit::si).orElse(1.0);
+    PathwayCount count = new PathwayCount(width.si(), (int) Math.round(enough));
+    new Pathways(access, coverage, width, count).ask(steep);
+    new PathObstructions(access, width, count).ask();
+  }
+}
