@@ -30,16 +30,13 @@ public record Combination(String name, Source source, Factors factors) {
     }
   }
 
-  /** The combined effect with wind away from the surface and toward it. */
+  /** The combined effect with wind away from the surface and toward it; wind has no part along. */
   public Combined of(Actions actions) {
     Effect still = withoutWind(actions);
     Effect up = actions.windUp().times(factors.wind());
     Effect down = actions.windDown().times(factors.wind());
     return new Combined(
-        this,
-        still.normal() + up.normal(),
-        still.normal() + down.normal(),
-        still.along() + Math.max(up.along(), down.along()));
+        this, still.normal() + up.normal(), still.normal() + down.normal(), still.along());
   }
 
   private Effect withoutWind(Actions actions) {

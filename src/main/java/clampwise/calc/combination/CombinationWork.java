@@ -77,8 +77,7 @@ public record CombinationWork(Actions actions, Dimension dimension, Work work) {
   }
 
   private Effect wind(Part part) {
-    boolean isDown = part == Part.DOWN || actions.windDown().along() > actions.windUp().along();
-    return isDown ? actions.windDown() : actions.windUp();
+    return part == Part.DOWN ? actions.windDown() : actions.windUp();
   }
 
   private void add(List<String> products, List<Term> inputs, double factor, Action action) {

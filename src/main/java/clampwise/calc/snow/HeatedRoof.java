@@ -41,10 +41,7 @@ final class HeatedRoof {
   }
 
   private double at(double resistance) {
-    double firstGround = rows().get(0).number("ground");
-    List<Table.Row> column =
-        rows().stream().filter(r -> r.number("ground") == firstGround).toList();
-    Between steps = Between.in(column, "resistance", "factor", resistance);
+    Between steps = Between.in(rows(), "resistance", "factor", resistance);
     if (steps.isOneRow()) {
       return along(steps.fromX(), "C_t", MEANING);
     }

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import clampwise.calc.AsceEdition;
 import clampwise.calc.Shipped;
 import clampwise.calc.trail.Measure;
+import clampwise.calc.trail.Recomputed;
+import clampwise.calc.trail.Source;
+import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.units.Dimension;
 import java.util.List;
@@ -175,6 +178,40 @@ class CombinationsTest {
     assertThat(twice.pressure()).isCloseTo(2 * once.pressure(), within(1e-9));
     assertThat(twice.downSlope()).isCloseTo(2 * once.downSlope(), within(1e-9));
     assertThat(once.downSlope()).isCloseTo(1 + 0.7 * 6, within(1e-9));
+  }
+
+  /** 2 D + 3 L + 5 Lr + 7 S + 11 R + 13 W by hand, across the surface and down the slope. */
+  @Test
+  void everyActionCountsWithItsOwnFactor() {
+    Combination all =
+        new Combination("all", Source.STATICS, new Combination.Factors(2, 3, 5, 7, 11, 13));
+    Actions actions =
+        Actions.of(new Effect(1, 0.1))
+            .withLive(new Effect(10, 0.2), new Effect(100, 0.3))
+            .withSnow(new Effect(1000, 0.4))
+            .withRain(new Effect(10_000, 0.5))
+            .withWind(100_000, -200_000);
+    Combined combined = all.of(actions);
+    double still = 2 + 30 + 500 + 7000 + 110_000;
+    assertThat(combined.normalDown()).isCloseTo(still + 1_300_000, within(1e-6));
+    assertThat(combined.normalUp()).isCloseTo(still - 2_600_000, within(1e-6));
+    assertThat(combined.alongSlope()).isCloseTo(0.2 + 0.6 + 1.5 + 2.8 + 5.5, within(1e-9));
+    Work work = new Work(Measure.METRIC);
+    CombinationWork lines = new CombinationWork(actions, Dimension.PRESSURE, work);
+    for (CombinationWork.Part part : CombinationWork.Part.values()) {
+      lines.write(combined, part);
+    }
+    Recomputed.check(work);
+    assertThat(work.lines().get(2).inputs())
+        .extracting(Term::meaning)
+        .allMatch(meaning -> meaning.endsWith(", down the slope"));
+  }
+
+  @Test
+  void ofCombinationsThatAgreeTheSimplestGoverns() {
+    Governing governing = of(OLD, Method.ASD).governing(dead(3));
+    assertThat(governing.down().name()).isEqualTo("D");
+    assertThat(governing.along().name()).isEqualTo("D");
   }
 
   @Test
