@@ -21,10 +21,11 @@ final class FindingText {
   private static final int BODY = 6;
 
   private final Sheet sheet;
-  private final Citations citations = Citations.packed();
+  private final Citations citations;
 
-  FindingText(Sheet sheet) {
+  FindingText(Sheet sheet, Citations citations) {
     this.sheet = sheet;
+    this.citations = citations;
   }
 
   void write(int number, Finding finding) {

@@ -26,6 +26,22 @@ public final class Sheet {
     this.paint = paint;
   }
 
+  /** An empty page of the same width and colours. */
+  Sheet another() {
+    return new Sheet(width, paint);
+  }
+
+  /** What another page holds. */
+  void add(Sheet page) {
+    text.append(page.text);
+  }
+
+  /** What comes next, and how many of it. */
+  void heading(Role role, String what, int count) {
+    gap();
+    prose(0, role, what + " (" + count + ")");
+  }
+
   /** A wrapped paragraph. */
   public void prose(int indent, Role role, String prose) {
     for (String line : wrapped(prose, indent)) {

@@ -1,13 +1,8 @@
 package clampwise.report;
 
-import clampwise.finding.Finding;
-import clampwise.finding.Severity;
 import clampwise.review.Review;
 import clampwise.source.Problem;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A review as a reviewer's list: what could not be read, the findings by severity and place, what
@@ -19,13 +14,10 @@ public final class TextReport {
   private static final int BODY = 6;
 
   private final Sheet sheet;
-  private final FindingText entry;
-  private int number;
 
   /** A report onto a page. */
   public TextReport(Sheet sheet) {
     this.sheet = sheet;
-    this.entry = new FindingText(sheet);
   }
 
   /** The whole review of one job. */
@@ -48,11 +40,8 @@ public final class TextReport {
 
   /** Only what has to change: problems of reading and findings. */
   public void writeMarks(Review review) {
-    number = 0;
     writeProblems(review.problems());
-    for (Severity severity : Severity.values()) {
-      writeFindings(severity, of(severity, review.findings()));
-    }
+    new FindingList(sheet).write(review.findings());
   }
 
   /** What holds whatever was found; once, after the last job. */
@@ -77,7 +66,7 @@ public final class TextReport {
     if (problems.isEmpty()) {
       return;
     }
-    heading(Role.ERROR, "Could not be read", problems.size());
+    sheet.heading(Role.ERROR, "Could not be read", problems.size());
     for (Problem problem : problems) {
       sheet.gap();
       sheet.whole(INDENT, Role.PLACE, problem.at().toString());
@@ -87,65 +76,14 @@ public final class TextReport {
     }
   }
 
-  private void writeFindings(Severity severity, List<Finding> findings) {
-    if (findings.isEmpty()) {
-      return;
-    }
-    heading(FindingText.role(severity), plural(severity), findings.size());
-    byPlace(findings).forEach(this::writePlace);
-  }
-
-  private void writePlace(String place, List<Finding> findings) {
-    sheet.gap();
-    sheet.prose(INDENT, Role.HEADING, place);
-    for (Finding finding : findings) {
-      sheet.gap();
-      number++;
-      entry.write(number, finding);
-    }
-  }
-
   private void writeNotChecked(List<NotCheckedGroup> groups) {
     if (groups.isEmpty()) {
       return;
     }
-    heading(Role.HEADING, "Not checked", groups.size());
+    sheet.heading(Role.HEADING, "Not checked", groups.size());
     sheet.prose(INDENT, Role.PLAIN, "What is missing here is not a pass.");
     for (NotCheckedBlock block : NotCheckedBlock.of(groups)) {
       block.write(sheet, INDENT);
     }
-  }
-
-  private void heading(Role role, String what, int count) {
-    sheet.gap();
-    sheet.prose(0, role, what + " (" + count + ")");
-  }
-
-  private static String plural(Severity severity) {
-    return switch (severity) {
-      case ERROR -> "Errors";
-      case WARNING -> "Warnings";
-      case NOTE -> "Notes";
-    };
-  }
-
-  private static List<Finding> of(Severity severity, List<Finding> findings) {
-    List<Finding> chosen = new ArrayList<>();
-    for (Finding finding : findings) {
-      if (finding.severity() == severity) {
-        chosen.add(finding);
-      }
-    }
-    return chosen;
-  }
-
-  /** Findings by the first part of their subject, in the order of the review. */
-  private static Map<String, List<Finding>> byPlace(List<Finding> findings) {
-    Map<String, List<Finding>> places = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      String place = FirstPart.of(finding.cause());
-      places.computeIfAbsent(place, unseen -> new ArrayList<>()).add(finding);
-    }
-    return places;
   }
 }

@@ -5,16 +5,16 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
-/** Reads the components of facts by name. Not for several threads at once. */
+/** Reads the components of facts by name. */
 final class Components {
-  private final Map<Class<?>, Map<String, Method>> known = new HashMap<>();
+  private final Map<Class<?>, Map<String, Method>> known = new ConcurrentHashMap<>();
 
   /** The component of that name; empty if it holds nothing. */
   Optional<Object> find(Fact fact, String name) {

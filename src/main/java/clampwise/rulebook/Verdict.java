@@ -4,12 +4,14 @@ import clampwise.facts.Fact;
 import clampwise.facts.Facts;
 import clampwise.facts.Missing;
 import clampwise.facts.NoModules;
+import clampwise.facts.OtherCores;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,15 +49,20 @@ final class Verdict {
 
   Judgement judgement() {
     return new Judgement(
-        cards.stream().flatMap(this::findings).sorted(FINDINGS).toList(),
+        findings().stream().sorted(FINDINGS).toList(),
         cards.stream().flatMap(this::gaps).sorted(GAPS).toList(),
         cards.stream().map(this::coverage).toList());
   }
 
-  private Stream<Finding> findings(RuleCard card) {
+  /** Findings are written on all cores. */
+  private List<Finding> findings() {
+    return OtherCores.all(cards.stream().flatMap(this::findings).toList());
+  }
+
+  private Stream<Supplier<Finding>> findings(RuleCard card) {
     FindingWriter writer = new FindingWriter(components, card, standards);
     return Causes.of(report.facts(card.id())).entrySet().stream()
-        .map(each -> writer.write(each.getKey(), each.getValue()));
+        .map(each -> () -> writer.write(each.getKey(), each.getValue()));
   }
 
   private Stream<NotChecked> gaps(RuleCard card) {

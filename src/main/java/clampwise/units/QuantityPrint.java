@@ -109,6 +109,10 @@ public final class QuantityPrint {
 
   /** A number with at most so many decimals, without trailing zeros. */
   public static String trimmed(double x, int decimals) {
+    return QuickDecimals.trimmed(x, decimals).orElseGet(() -> exactly(x, decimals));
+  }
+
+  static String exactly(double x, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(x).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
