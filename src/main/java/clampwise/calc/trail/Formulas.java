@@ -1,5 +1,6 @@
 package clampwise.calc.trail;
 
+import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,6 +15,12 @@ import java.math.MathContext;
 public record Formulas(Measure measure) {
 
   private static final MathContext DIGITS = new MathContext(10);
+
+  /** Numbers with few decimals are printed the quick way; they look the same either way. */
+  private static final double MOST_EVERYDAY = 1e4;
+
+  private static final double MILLION = 1e6;
+  private static final double SAME = 1e-11;
 
   /** The formulas of this work. */
   public static Formulas of(Work work) {
@@ -34,6 +41,13 @@ public record Formulas(Measure measure) {
 
   /** A number of a code as one would key it in. */
   public static String number(double value) {
+    double millionths = value * MILLION;
+    double off = Math.abs(millionths - Math.rint(millionths));
+    boolean everyday = Math.abs(value) < MOST_EVERYDAY && off <= SAME * Math.abs(millionths);
+    return everyday ? QuantityPrint.trimmed(value, 6) : exactly(value);
+  }
+
+  static String exactly(double value) {
     return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
   }
 
