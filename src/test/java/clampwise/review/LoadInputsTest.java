@@ -50,6 +50,7 @@ class LoadInputsTest {
         "risk-category: II|the risk category of the building is not given|attachment-overloaded, module-above-design-rating",
         "mass: 21.5 kg|the mass of module M30 is not given|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
         "loads-are: allowable|whether the loads of SC-1 are allowable, ultimate or design is not given|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow",
+        "up: 640 lbf|the test of SC-1 states no load away from the roof|attachment-overloaded",
         "substrate: open-purlins|what the sheet rests on is not given|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow"
       })
   void aMissingInputSilencesOnlyItsOwnChecks(String line, String reason, String rules)
@@ -67,6 +68,18 @@ class LoadInputsTest {
     Set<String> silenced = silenced(review);
     silenced.removeAll(silenced(review(text)));
     assertThat(silenced).contains(rules.split(", ")).doesNotContainAnyElementsOf(NO_LOADS);
+  }
+
+  /** The usual value would hide what was meant. */
+  @Test
+  void aValueThatCannotBeReadIsNotTakenAsLeftOut() throws IOException {
+    String text = Files.readString(BASE);
+    Review review = review(text.replace("roof: gable", "roof: gable\n  enclosure: shut"));
+    assertThat(review.problems()).hasSize(1);
+    assertThat(review.notChecked())
+        .filteredOn(not -> not.reason().equals("how the building is enclosed could not be read"))
+        .extracting(NotChecked::rule)
+        .contains("attachment-overloaded", "module-above-design-rating", "clip-overloaded");
   }
 
   private static String without(String text, String key) {

@@ -63,26 +63,31 @@ final class AsceSnow implements FieldSnow {
 
   private static Optional<String> missing(FieldSite asked) {
     if (asked.site(Site::groundSnow).isEmpty()) {
-      return Optional.of("the ground snow load of the site is not given");
+      return Optional.of(asked.missing("the ground snow load of the site", "site", "ground-snow"));
     }
     if (asked.site(Site::riskCategory).isEmpty()) {
-      return Optional.of("the risk category of the building is not given");
+      return Optional.of(
+          asked.missing("the risk category of the building", "site", "risk-category"));
     }
     if (asked.snow(Loads.Snow::exposureFactor).isEmpty()) {
-      return Optional.of("the exposure factor of the snow load is not given");
+      return Optional.of(ofSnow(asked, "the exposure factor of the snow load", "exposure-factor"));
     }
     if (asked.snow(Loads.Snow::thermalFactor).isEmpty()) {
-      return Optional.of("the thermal factor of the snow load is not given");
+      return Optional.of(ofSnow(asked, "the thermal factor of the snow load", "thermal-factor"));
     }
     if (asked.roof().shape().isEmpty()) {
-      return Optional.of("the roof shape of the building is not given");
+      return Optional.of(asked.missing("the roof shape of the building", "building", "roof"));
     }
     if (asked.slopeRad().isEmpty()) {
-      return Optional.of("the slope of the plane is not given");
+      return Optional.of(asked.slopeMissing());
     }
     return asked.plane().outline().isEmpty()
         ? Optional.of(asked.plane().reading().outlineUnknown())
-        : Optional.empty();
+        : asked.lost("what the snow load asks about the roof", "loads", "snow");
+  }
+
+  private static String ofSnow(FieldSite asked, String what, String key) {
+    return asked.missing(what, "loads", "snow", key);
   }
 
   @Override

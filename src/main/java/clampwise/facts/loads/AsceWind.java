@@ -69,17 +69,26 @@ final class AsceWind implements FieldWind {
 
   private static Optional<String> missing(FieldSite asked) {
     if (asked.site(Site::windSpeed).isEmpty()) {
-      return Optional.of("the wind speed of the site is not given");
+      return Optional.of(asked.missing("the wind speed of the site", "site", "wind-speed"));
     }
     if (asked.site(Site::exposure).isEmpty()) {
-      return Optional.of("the exposure category of the site is not given");
+      return Optional.of(asked.missing("the exposure category of the site", "site", "exposure"));
     }
     if (TopHeight.of(asked.field()).isEmpty()) {
       return Optional.of(TopHeight.unknown(asked.field(), asked.plane().reading().unreadable()));
     }
     return asked.plane().outline().isEmpty()
         ? Optional.of(asked.plane().reading().outlineUnknown())
-        : asked.plane().zonesUnknown();
+        : asked.plane().zonesUnknown().or(() -> lost(asked));
+  }
+
+  private static Optional<String> lost(FieldSite asked) {
+    return asked
+        .lost("the topographic factor of the site", "site", "topographic-factor")
+        .or(() -> asked.lost("the elevation of the site", "site", "elevation"))
+        .or(() -> asked.lost("how the building is enclosed", "building", "enclosure"))
+        .or(() -> asked.lost("the height of the parapet", "building", "parapet"))
+        .or(() -> asked.lost("a choice for the wind", "loads", "wind"));
   }
 
   private static WindSite site(FieldSite asked) {

@@ -85,7 +85,7 @@ final class AttachmentUses<S extends LimitState> {
     if (shares.isAlone(attachment)) {
       missing(subject, attachment.name() + " is the only clamp on a module edge, which tips");
     } else if (attachment.part().isEmpty()) {
-      missing(subject, attachment.name() + " names no seam clamp or rib bracket");
+      missing(subject, parts.unnamed());
     } else if (!shares.of(attachment).isEmpty()) {
       Outcome<Strengths<S>> known = strengths(attachment.part().get());
       if (known instanceof Result<Strengths<S>> strong) {

@@ -61,15 +61,22 @@ final class ClipLoads {
     }
     if (plane.plane().supports().isEmpty()) {
       return Optional.of(
-          "where the clip lines of plane " + plane.plane().name() + " lie is not given");
+          plane
+              .job()
+              .unreadable()
+              .missing(
+                  "where the clip lines of plane " + plane.plane().name() + " lie",
+                  "planes",
+                  plane.plane().name(),
+                  "purlins"));
     }
     return panel.pitch().isEmpty()
-        ? Optional.of("the pitch of " + plane.covering() + " is not given")
+        ? Optional.of(plane.ofPanel("the pitch of " + plane.covering(), "pitch"))
         : Optional.empty();
   }
 
   private boolean isStrengthLost() {
-    return plane.job().unreadable().touches("panels", plane.covering(), "clip-strength");
+    return plane.isPanelKeyLost("clip-strength");
   }
 
   private Optional<String> strengthMissing() {

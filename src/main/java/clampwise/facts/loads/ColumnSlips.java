@@ -80,8 +80,7 @@ final class ColumnSlips<S extends LimitState> {
     return attachment
         .part()
         .map(part -> slips.computeIfAbsent(part.value(), name -> slipN(part)))
-        .orElseGet(
-            () -> new NotApplicable<>(attachment.name() + " names no seam clamp or rib bracket"));
+        .orElseGet(() -> new NotApplicable<>(parts.unnamed()));
   }
 
   private Outcome<Double> slipN(Text part) {

@@ -63,19 +63,21 @@ final class EurocodeSnow implements FieldSnow {
 
   private static Optional<String> missing(FieldSite asked) {
     if (asked.site(Site::groundSnow).isEmpty()) {
-      return Optional.of("the ground snow load of the site is not given");
+      return Optional.of(asked.missing("the ground snow load of the site", "site", "ground-snow"));
     }
     if (asked.roof().shape().isEmpty()) {
-      return Optional.of("the roof shape of the building is not given");
+      return Optional.of(asked.missing("the roof shape of the building", "building", "roof"));
     }
     if (asked.slopeRad().isEmpty()) {
-      return Optional.of("the slope of the plane is not given");
+      return Optional.of(asked.slopeMissing());
     }
     if (asked.snow(Loads.Snow::thermalFactor).filter(ct -> ct.value() > USUAL).isPresent()) {
       return Optional.of("the thermal coefficient of EN 1991-1-3 is at most 1");
     }
     RoofStep step = new RoofStep(asked.plane());
-    return step.higherRoof(asked.job()).flatMap(higher -> step.unknown());
+    return asked
+        .lost("what the snow load asks about the roof", "loads", "snow")
+        .or(() -> step.higherRoof(asked.job()).flatMap(higher -> step.unknown()));
   }
 
   @Override

@@ -66,13 +66,18 @@ final class EurocodeWind implements FieldWind {
   /** Wind on a field, or what is missing. */
   static Outcome<FieldWind> of(FieldSite asked) {
     if (asked.site(Site::windSpeed).isEmpty()) {
-      return new NotApplicable<>("the wind speed of the site is not given");
+      return new NotApplicable<>(asked.missing("the wind speed of the site", "site", "wind-speed"));
     }
     if (asked.site(Site::terrain).isEmpty()) {
-      return new NotApplicable<>("the terrain category of the site is not given");
+      return new NotApplicable<>(
+          asked.missing("the terrain category of the site", "site", "terrain"));
     }
     if (asked.plane().zonesUnknown().isPresent()) {
       return new NotApplicable<>(asked.plane().zonesUnknown().get());
+    }
+    Optional<String> lost = lost(asked);
+    if (lost.isPresent()) {
+      return new NotApplicable<>(lost.get());
     }
     EnTables.Reading reading =
         asked
@@ -82,6 +87,12 @@ final class EurocodeWind implements FieldWind {
     EnTables tables = asked.layout().catalogue().codes().windOfEn(reading);
     return EnPlane.of(asked.roof(), asked.plane().outline())
         .then(plane -> new Result<>(new EurocodeWind(asked, tables, plane)));
+  }
+
+  private static Optional<String> lost(FieldSite asked) {
+    return asked
+        .lost("the orography factor of the site", "site", "topographic-factor")
+        .or(() -> asked.lost("a choice for the wind", "loads", "wind"));
   }
 
   @Override

@@ -50,15 +50,25 @@ final class FieldLoads {
   /** Loads of a field, or why not even the dead load is known. */
   static Outcome<FieldLoads> of(FieldSite site) {
     if (site.slopeRad().isEmpty()) {
-      return new NotApplicable<>("the slope of the plane is not given");
+      return new NotApplicable<>(site.slopeMissing());
     }
     Optional<String> massless =
         site.field().modules().stream()
             .filter(module -> module.type().mass().isEmpty())
-            .map(module -> "the mass of module " + module.typeName() + " is not given")
+            .map(
+                module ->
+                    site.missing(
+                        "the mass of module " + module.typeName(),
+                        "modules",
+                        module.typeName(),
+                        "mass"))
             .findFirst();
     if (massless.isPresent() && site.loads(Loads::dead).isEmpty()) {
       return new NotApplicable<>(massless.get());
+    }
+    Optional<String> lost = site.lost("the dead load of the array", "loads", "dead");
+    if (lost.isPresent()) {
+      return new NotApplicable<>(lost.get());
     }
     return Standard.of(site).then(standard -> new Result<>(new FieldLoads(site, standard)));
   }

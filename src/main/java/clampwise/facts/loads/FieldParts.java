@@ -41,6 +41,42 @@ final class FieldParts {
       String what = part.isEmpty() ? name.value() : site.plane().panelName();
       return new NotApplicable<>(what + " is not known");
     }
-    return Strengths.row(name, part.get(), panel.get());
+    return unknown(name, part.get(), panel.get())
+        .<Outcome<Tested>>map(NotApplicable::new)
+        .orElseGet(() -> Strengths.row(name, part.get(), panel.get()));
+  }
+
+  private Optional<String> unknown(Text name, RoofAttachment part, Panel panel) {
+    if (isLost(name, "seam-clamps") || isLost(name, "rib-brackets")) {
+      return Optional.of("not all tests of " + name + " could be read");
+    }
+    if (panel.metal().isEmpty()) {
+      return Optional.of(site.ofPanel("the metal of the sheet", "metal"));
+    }
+    if (panel.thickness().isEmpty()) {
+      return Optional.of(site.ofPanel("the thickness of the sheet", "thickness"));
+    }
+    boolean anywhere = part.tested().stream().anyMatch(row -> row.substrates().isEmpty());
+    return panel.substrate().isEmpty() && !anywhere
+        ? Optional.of(site.ofPanel("what the sheet rests on", "substrate"))
+        : Optional.empty();
+  }
+
+  /** A test of which a value is lost may be another test than the one that was written. */
+  private boolean isLost(Text name, String shelf) {
+    return site.job().unreadable().touches("parts", shelf, name.value(), "tested");
+  }
+
+  /** Why the part of an attachment is not known, where it names none. */
+  String unnamed() {
+    String field = site.field().name();
+    return site.job()
+        .unreadable()
+        .unwritten(
+            "not every attachment of field " + field + " names its seam clamp or rib bracket",
+            "the attachment of field " + field,
+            "fields",
+            field,
+            "attachment");
   }
 }

@@ -58,6 +58,28 @@ record FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits lim
     return loads(Loads::annex).flatMap(of);
   }
 
+  /** Says that an input is not given, or that it could not be read where it is. */
+  String missing(String what, String... path) {
+    return job().unreadable().missing(what, path);
+  }
+
+  /** The same of a value of the covering. */
+  String ofPanel(String what, String key) {
+    return missing(what, "panels", plane.panelName(), key);
+  }
+
+  /** The same of the slope of the plane. */
+  String slopeMissing() {
+    return missing("the slope of the plane", "planes", plane.name(), "slope");
+  }
+
+  /** Says that an input could not be read, if so; it must not count as left out. */
+  Optional<String> lost(String what, String... path) {
+    return job().unreadable().touches(path)
+        ? Optional.of(what + " could not be read")
+        : Optional.empty();
+  }
+
   /** The unit in which the designer thinks of pressures. */
   Unit pressureUnit() {
     Optional<Unit> written = site(Site::groundSnow).map(snow -> snow.unit());

@@ -64,10 +64,13 @@ final class FixedPointForces {
   private Outcome<Double> strengthN() {
     if (panel.clips().isEmpty()) {
       return new NotApplicable<>(
-          "whether " + plane.covering() + " floats on its clips is not given");
+          plane.ofPanel("whether " + plane.covering() + " floats on its clips", "clips"));
     }
     if (plane.slopeUnknown().isPresent()) {
       return new NotApplicable<>(plane.slopeUnknown().get());
+    }
+    if (plane.isPanelKeyLost("fixed-point-strength")) {
+      return new NotApplicable<>("what " + fixedPoint() + " may take could not be read");
     }
     if (panel.fixedPointStrength().isEmpty()) {
       return new NotApplicable<>(
@@ -79,7 +82,7 @@ final class FixedPointForces {
       return new NotApplicable<>(plane.plane().reading().endLapsUnknown());
     }
     return panel.pitch().isEmpty()
-        ? new NotApplicable<>("the pitch of " + plane.covering() + " is not given")
+        ? new NotApplicable<>(plane.ofPanel("the pitch of " + plane.covering(), "pitch"))
         : PanelStrength.of(panel.fixedPointStrength().get(), fixedPoint(), plane.method());
   }
 

@@ -67,7 +67,9 @@ record HigherRoofSnow(
       return Optional.of("the slope of the higher roof is not given");
     }
     return needsWind(basis) && basis.winterWind().isEmpty()
-        ? Optional.of("the winter wind parameter of the snow load is not given")
+        ? Optional.of(
+            site.missing(
+                "the winter wind parameter of the snow load", "loads", "snow", "winter-wind"))
         : Optional.empty();
   }
 

@@ -16,6 +16,7 @@ import clampwise.job.ModuleType;
 import clampwise.job.ModuleType.ClampZone;
 import clampwise.job.ModuleType.LoadBasis;
 import clampwise.job.Quantity.Pressure;
+import clampwise.job.Unreadable;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -83,18 +84,30 @@ final class ModuleUses {
     ModuleType type = module.type();
     List<Grip> own = grips.getOrDefault(module.name(), List.of());
     if (type.loadsAre().isEmpty() || type.clampZones().isEmpty()) {
-      String what =
-          type.clampZones().isEmpty()
-              ? "has no clamp-zone table"
-              : "does not say whether its loads are design or test loads";
-      missing(
-          site.subject().part("module type " + module.typeName()),
-          "module " + module.typeName() + " " + what);
+      missing(site.subject().part("module type " + module.typeName()), unrated(module));
     } else if (own.isEmpty()) {
       missing(Subjects.module(module), module.name() + " is held by no clamp");
     } else {
       answer(module, rows(module, own));
     }
+  }
+
+  private String unrated(PlacedModule module) {
+    String name = "module " + module.typeName();
+    Unreadable unreadable = site.job().unreadable();
+    return module.type().clampZones().isEmpty()
+        ? unreadable.unwritten(
+            name + " has no clamp-zone table",
+            "the clamp-zone table of " + name,
+            "modules",
+            module.typeName(),
+            "clamp-zones")
+        : unreadable.unwritten(
+            name + " does not say whether its loads are design or test loads",
+            "whether the loads of " + name + " are design or test loads",
+            "modules",
+            module.typeName(),
+            "loads-are");
   }
 
   private static List<ClampZone> rows(PlacedModule module, List<Grip> grips) {

@@ -73,6 +73,16 @@ record PlaneLoads(
     return plane.panelName();
   }
 
+  /** Says that a value of the covering is not given, or that it could not be read. */
+  String ofPanel(String what, String key) {
+    return job.unreadable().missing(what, "panels", covering(), key);
+  }
+
+  /** Whether a value of the covering is written that could not be read. */
+  boolean isPanelKeyLost(String key) {
+    return job.unreadable().touches("panels", covering(), key);
+  }
+
   /** Where a missing value of the covering would be written. */
   Span panelAt() {
     return Optional.ofNullable(job.panels().items().get(covering()))

@@ -45,7 +45,13 @@ final class PressureClaims {
     if (asked.loads().windUnknown().isPresent()) {
       asked.missing(PressureClaim.class, STATED, asked.loads().windUnknown().get(), at);
     } else if (level.isEmpty()) {
-      String reason = "whether the stated pressures are of strength or service level is not given";
+      String reason =
+          asked
+              .site()
+              .missing(
+                  "whether the stated pressures are of strength or service level",
+                  "claims",
+                  "pressures-are");
       asked.missing(PressureClaim.class, STATED, reason, at);
     } else {
       new PressureClaims(asked, level.get()).askZones();

@@ -19,6 +19,7 @@ import clampwise.job.Site.LoadCode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -42,11 +43,22 @@ record Standard(
   /** The standards of a field, or what is missing. */
   static Outcome<Standard> of(FieldSite site) {
     if (site.code().isEmpty()) {
-      return new NotApplicable<>("the edition of the load standard is not given");
+      return new NotApplicable<>(
+          site.missing("the edition of the load standard", "site", "codes", "loads"));
+    }
+    Optional<String> lost = lost(site);
+    if (lost.isPresent()) {
+      return new NotApplicable<>(lost.get());
     }
     LoadCode code = site.code().get();
     return new Result<>(
         code == LoadCode.EN_1991 ? eurocode(site) : asce(site, AsceEdition.valueOf(code.name())));
+  }
+
+  private static Optional<String> lost(FieldSite site) {
+    return site.lost("the method of the loads", "loads", "method")
+        .or(() -> site.lost("whether clamps share an edge", "loads", "clamps-share-edge"))
+        .or(() -> site.lost("what the national annex gives", "loads", "annex"));
   }
 
   /** Design values for attachments; modules are rated for characteristic values. */

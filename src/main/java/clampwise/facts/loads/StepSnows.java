@@ -33,7 +33,11 @@ final class StepSnows implements Question {
   private static void ask(Job job, PlaneLayout plane, PlaneEdge step, Answers answers) {
     Optional<Pressure> snow = job.site().flatMap(Site::groundSnow);
     if (snow.isEmpty()) {
-      String reason = "the ground snow load of the site is not given";
+      String reason =
+          job.unreadable().missing("the ground snow load of the site", "site", "ground-snow");
+      answers.missing(StepSnow.class, subject(plane), reason, step.at());
+    } else if (job.unreadable().touches("loads", "snow", "higher-roof")) {
+      String reason = "what stands above the step could not be read";
       answers.missing(StepSnow.class, subject(plane), reason, step.at());
     } else if (snow.get().pa() > 0) {
       answers.add(fact(job, plane, step));

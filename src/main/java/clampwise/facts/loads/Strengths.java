@@ -40,16 +40,8 @@ record Strengths<S extends LimitState>(
     Outcome<Strength<S>> of(TestedLoad load, String direction, Work work);
   }
 
-  /** The test that holds for a part on a covering, or why there is none. */
+  /** The test that holds for a part on a covering of known metal and thickness, if any does. */
   static Outcome<Tested> row(Text name, RoofAttachment part, Panel panel) {
-    if (panel.metal().isEmpty() || panel.thickness().isEmpty()) {
-      String what = panel.metal().isEmpty() ? "metal" : "thickness";
-      return new NotApplicable<>("the " + what + " of the sheet is not given");
-    }
-    boolean anywhere = part.tested().stream().anyMatch(row -> row.substrates().isEmpty());
-    if (panel.substrate().isEmpty() && !anywhere) {
-      return new NotApplicable<>("what the sheet rests on is not given");
-    }
     return TestedRows.holdingFor(panel, part)
         .filter(row -> isOnProfile(row, panel))
         .max(Comparator.comparingDouble(Strengths::thicknessM))

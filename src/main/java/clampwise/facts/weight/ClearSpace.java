@@ -4,6 +4,7 @@ import clampwise.calc.Snap;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.job.Quantity.Length;
 import clampwise.job.RoofAttachment;
+import clampwise.job.Unreadable;
 import clampwise.units.Unit;
 import java.util.Optional;
 
@@ -30,7 +31,11 @@ record ClearSpace(double m, Unit unit) {
                 .map(standoff -> new ClearSpace(Snap.m(standoff.m()), standoff.unit())));
   }
 
-  static String unknown(FieldLayout field) {
-    return "how far above the roof the modules of field " + field.name() + " stand is not given";
+  static String unknown(FieldLayout field, Unreadable unreadable) {
+    String what = "how far above the roof the modules of field " + field.name() + " stand";
+    boolean frame = unreadable.touches("modules", field.typeName(), "frame-height");
+    return frame
+        ? what + " could not be read"
+        : unreadable.missing(what, "fields", field.name(), "top-height");
   }
 }

@@ -16,7 +16,7 @@ final class ExpeditedGaps {
     ClearSpace.of(path.asked().field())
         .ifPresentOrElse(
             clear -> path.add(fact(path, clear)),
-            () -> path.missing(ExpeditedGap.class, WHAT, ClearSpace.unknown(path.asked().field())));
+            () -> path.missing(ExpeditedGap.class, WHAT, path.asked().clearSpaceUnknown()));
   }
 
   private static ExpeditedGap fact(ExpeditedPath path, ClearSpace clear) {

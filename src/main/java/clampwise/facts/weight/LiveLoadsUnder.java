@@ -22,8 +22,7 @@ final class LiveLoadsUnder {
         .ifPresentOrElse(
             clear -> asked.answers().add(fact(asked, counted, clear)),
             () ->
-                asked.missing(
-                    LiveLoadUnder.class, ClearSpace.unknown(asked.field()), asked.field().at()));
+                asked.missing(LiveLoadUnder.class, asked.clearSpaceUnknown(), asked.field().at()));
   }
 
   private static LiveLoadUnder fact(WeighedField asked, Flag counted, ClearSpace clear) {

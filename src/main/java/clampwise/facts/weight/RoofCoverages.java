@@ -14,6 +14,7 @@ import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
 import clampwise.job.Building;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import clampwise.units.Units;
@@ -35,13 +36,18 @@ final class RoofCoverages {
     Outcome<Double> array = arrayM2(layout);
     Optional<Double> roof = roofM2(layout);
     if (roof.isEmpty()) {
-      answers.missing(
-          RoofCoverage.class, COVERAGE, "the plan size of the building is not given", at);
+      answers.missing(RoofCoverage.class, COVERAGE, sizeUnknown(layout.job().unreadable()), at);
     } else if (array instanceof Result<Double> known) {
       answers.add(fact(at, most, units(layout), new Areas(known.value(), roof.get())));
     } else if (array instanceof NotApplicable<Double> unknown) {
       answers.missing(RoofCoverage.class, COVERAGE, unknown.reason(), at);
     }
+  }
+
+  private static String sizeUnknown(Unreadable unreadable) {
+    boolean width = unreadable.touches("building", "width");
+    String key = width ? "width" : "length";
+    return unreadable.missing("the plan size of the building", "building", key);
   }
 
   private record Areas(double arrayM2, double roofM2) {}
@@ -65,7 +71,11 @@ final class RoofCoverages {
     double sum = 0;
     for (PlaneLayout plane : layout.planes()) {
       if (plane.plane().slope().isEmpty() && !plane.fields().isEmpty()) {
-        return new NotApplicable<>("the slope of plane " + plane.name() + " is not given");
+        return new NotApplicable<>(
+            layout
+                .job()
+                .unreadable()
+                .missing("the slope of plane " + plane.name(), "planes", plane.name(), "slope"));
       }
       double slopeRad = plane.plane().slope().map(slope -> slope.rad()).orElse(0.0);
       sum += RoofGeometry.planM(onSlopeM2(plane), slopeRad);

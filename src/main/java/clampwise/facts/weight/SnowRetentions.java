@@ -43,10 +43,14 @@ final class SnowRetentions {
         .findFirst()
         .ifPresent(
             drawn -> {
-              String reason = "what snow retention " + drawn.name() + " is fixed to is not given";
+              String reason = missing("what snow retention " + drawn.name() + " is fixed to");
               answers.missing(RetentionPlace.class, subject, reason, drawn.at());
               answers.missing(RetainedSnow.class, subject, reason, drawn.at());
             });
+  }
+
+  private String missing(String what) {
+    return plane.reading().unreadable().missing(what, "planes", plane.name(), "snow-retention");
   }
 
   private void judge(SnowRetention retention) {
@@ -62,7 +66,7 @@ final class SnowRetentions {
   private void snow(SnowRetention retention, Optional<Flag> included) {
     if (included.isEmpty()) {
       String reason =
-          "whether the loads include the snow held back on plane " + plane.name() + " is not given";
+          missing("whether the loads include the snow held back on plane " + plane.name());
       answers.missing(RetainedSnow.class, subject, reason, retention.on().at());
     } else {
       answers.add(

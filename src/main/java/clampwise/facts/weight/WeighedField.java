@@ -83,6 +83,11 @@ record WeighedField(
         .findFirst();
   }
 
+  /** Why the space under the field is not known, if it is not. */
+  String clearSpaceUnknown() {
+    return ClearSpace.unknown(field, layout.job().unreadable());
+  }
+
   private String noMass(String type) {
     String what = "the mass of module " + type;
     return layout.job().unreadable().missing(what, "modules", type, "mass");
