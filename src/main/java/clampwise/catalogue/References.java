@@ -51,6 +51,7 @@ public final class References {
   /** Reports every dangling name of a job, with the known name nearest to it. */
   public static void check(Job job, Catalogue catalogue, Problems problems) {
     new References(job, catalogue, problems).check();
+    ElectricalNames.check(job, catalogue, problems);
   }
 
   private void know(Parts parts) {

@@ -4,6 +4,7 @@ import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.Limits;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
+import clampwise.facts.electrical.ElectricalQuestions;
 import clampwise.facts.fire.FireQuestions;
 import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
@@ -51,7 +52,8 @@ public final class Derivation {
             SurveyQuestions.ALL,
             MovementQuestions.ALL,
             WeightQuestions.ALL,
-            FireQuestions.ALL)
+            FireQuestions.ALL,
+            ElectricalQuestions.ALL)
         .flatMap(List::stream);
   }
 

@@ -4,6 +4,7 @@ import clampwise.job.Quantity.Area;
 import clampwise.job.Quantity.Factor;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Pressure;
+import clampwise.job.Quantity.Voltage;
 import java.util.Optional;
 
 /** What the drawings state, to be compared with what is computed. */
@@ -36,6 +37,8 @@ public record Claims(
         Optional<Factor> utilisation,
     @Doc("Share of the roof that the arrays cover in plan, as the drawings state it.")
         Optional<Factor> roofCoverage,
+    @Doc("Voltages of strings in the cold that the calculation states, by string.")
+        Named<Voltage> stringVoltages,
     @Doc("Path of the permit that the submittal asks for.") Optional<Choice<Claims.Path>> path) {
 
   /** A path to a permit. */

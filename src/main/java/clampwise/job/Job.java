@@ -20,6 +20,7 @@ public record Job(
         Optional<Parts> parts,
     @Doc("Fields of modules, by name.") Named<Field> fields,
     @Doc("Bonding of the frames to ground.") Optional<Bonding> bonding,
+    @Doc("Strings, conductors and protection.") Optional<Electrical> electrical,
     @Doc("What the drawings state, to be compared with what is computed.") Optional<Claims> claims,
     @Doc("What was measured on the roof.") Optional<Survey> survey,
     @Doc("What the fire code needs to know.") Optional<Fire> fire,
@@ -27,7 +28,22 @@ public record Job(
 
   Job without(Unreadable lost) {
     return new Job(
-        job, revision, units, site, loads, building, panels, planes, modules, parts, fields,
-        bonding, claims, survey, fire, lost);
+        job,
+        revision,
+        units,
+        site,
+        loads,
+        building,
+        panels,
+        planes,
+        modules,
+        parts,
+        fields,
+        bonding,
+        electrical,
+        claims,
+        survey,
+        fire,
+        lost);
   }
 }

@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.job.Quantity.Current;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Torque;
 import java.util.Optional;
@@ -17,4 +18,5 @@ public record ModuleClamp(
     @Doc("Least distance from the frame's edge to the end of the body below, for end clamps.")
         Optional<Length> edgeDistanceAtLeast,
     @Doc("Whether it is rated to bond the frames it grips.") Optional<Flag> bonding,
+    @Doc("Largest series fuse its bond was tested for.") Optional<Current> seriesFuseAtMost,
     @Doc("Tightening torque.") Optional<Torque> torque) {}

@@ -20,7 +20,8 @@ public record ModuleType(
     @Doc("Longest overhang past the last clamp the manual allows.") Optional<Length> overhangAtMost,
     @Doc("Clamps and attachments this module is listed with, by name.")
         Optional<List<Text>> listedWith,
-    @Doc("Fire type, such as type 1.") Optional<Text> fireType) {
+    @Doc("Fire type, such as type 1.") Optional<Text> fireType,
+    @Doc("Electrical ratings.") Optional<ModuleElectrics> electrical) {
 
   /** Whether a load is a design load or a test load, which is higher. */
   public enum LoadBasis {

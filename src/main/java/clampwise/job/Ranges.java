@@ -9,7 +9,16 @@ final class Ranges {
   static final double SHORTEST_M = 0.01;
 
   private static final Set<String> POSITIVE_LENGTHS =
-      Set.of("pitch", "spacing", "length", "width", "diameter", "over", "size", "span");
+      Set.of(
+          "pitch",
+          "spacing",
+          "support-spacing",
+          "length",
+          "width",
+          "diameter",
+          "over",
+          "size",
+          "span");
   private static final Set<String> POSITIVE_COUNTS =
       Set.of(
           "rows",
@@ -20,7 +29,10 @@ final class Ranges {
           "row",
           "zones",
           "count",
-          "clamps-at-least");
+          "clamps-at-least",
+          "in-series",
+          "in-parallel",
+          "together");
   private static final Set<String> MAY_BE_EMPTY =
       Set.of(
           "omit",
@@ -31,6 +43,7 @@ final class Ranges {
           "jumpers",
           "lugs",
           "listed-with",
+          "shown",
           "lines");
 
   private Ranges() {}

@@ -2,18 +2,21 @@ package clampwise.rulebook;
 
 import clampwise.finding.Basis;
 import clampwise.job.Choice;
+import clampwise.job.ElectricalCode;
 import clampwise.job.Job;
 import clampwise.job.Site;
 import clampwise.job.Site.LoadCode;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Which load standards hold where a job stands. A rule names the clause of each standard that it
- * rests on; a finding cites those of the site.
+ * Which load standards and electrical codes hold where a job stands. A rule names the clause of
+ * each that it rests on; a finding cites those of the site.
  *
- * @param code the standard that the job names, if it names one
+ * @param code the load standard that the job names, if it names one
+ * @param electrical the electrical code that the job names, if it names one
  */
-record StandardsInForce(Optional<LoadCode> code) {
+record StandardsInForce(Optional<LoadCode> code, Optional<ElectricalCode> electrical) {
 
   /** The key of ASCE 7 where its editions say the same. */
   private static final String ASCE = "asce-7";
@@ -22,11 +25,22 @@ record StandardsInForce(Optional<LoadCode> code) {
 
   static StandardsInForce of(Job job) {
     return new StandardsInForce(
-        job.site().flatMap(Site::codes).flatMap(Site.Codes::loads).map(Choice::value));
+        job.site().flatMap(Site::codes).flatMap(Site.Codes::loads).map(Choice::value),
+        ElectricalCode.inForce(job));
   }
 
-  /** Whether a document holds at the site; every document does that is no load standard. */
+  /** Whether a document holds at the site; every document does that is no standard of these. */
   boolean hold(Basis basis) {
+    return holdsForLoads(basis) && holdsForWires(basis);
+  }
+
+  private boolean holdsForWires(Basis basis) {
+    boolean code =
+        Stream.of(ElectricalCode.values()).anyMatch(any -> any.document().equals(basis.key()));
+    return !code || electrical.map(own -> own.document().equals(basis.key())).orElse(true);
+  }
+
+  private boolean holdsForLoads(Basis basis) {
     boolean american = basis.key().startsWith(ASCE);
     boolean european = basis.key().startsWith(EUROCODES);
     if (code.isEmpty() || !american && !european) {

@@ -36,7 +36,7 @@ class UnreadableValuesTest {
    * what is written but unreadable is never said to be missing.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"seam-roof", "rib-roof", "corrugated-roof"})
+  @ValueSource(strings = {"seam-roof", "rib-roof", "corrugated-roof", "wired-roof"})
   void noValueThatCannotBeReadMakesAFindingOrIsCalledMissing(String base) throws IOException {
     String text = Files.readString(Path.of("rules/base", base + ".yaml"));
     assertThat(values(text)).hasSizeGreaterThan(20);

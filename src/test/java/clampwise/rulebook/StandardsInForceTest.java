@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clampwise.facts.BaseJob;
 import clampwise.finding.Basis;
 import clampwise.finding.Finding;
+import clampwise.job.ElectricalCode;
 import clampwise.job.Site.LoadCode;
 import java.util.List;
 import java.util.Optional;
@@ -45,14 +46,23 @@ class StandardsInForceTest {
 
   @Test
   void whereTheJobNamesNoStandardAllThatTheRuleNamesIsCited() {
-    StandardsInForce unknown = new StandardsInForce(Optional.empty());
+    StandardsInForce unknown = new StandardsInForce(Optional.empty(), Optional.empty());
     Basis asce = Basis.of("asce-7", "29.4.4");
     assertThat(unknown.hold(asce)).isTrue();
     assertThat(unknown.inForce(asce)).isEqualTo(asce);
   }
 
+  @Test
+  void theElectricalCodeOfTheSiteIsCitedAloneWhereOneIsKnown() {
+    StandardsInForce european =
+        new StandardsInForce(Optional.empty(), Optional.of(ElectricalCode.IEC_62548));
+    assertThat(european.hold(Basis.of("nec", "690.7"))).isFalse();
+    assertThat(european.hold(Basis.of("iec-62548", ""))).isTrue();
+    assertThat(holds(LoadCode.ASCE_7_22, "nec")).isTrue();
+  }
+
   private static boolean holds(LoadCode code, String key) {
-    return new StandardsInForce(Optional.of(code)).hold(Basis.of(key, ""));
+    return new StandardsInForce(Optional.of(code), Optional.empty()).hold(Basis.of(key, ""));
   }
 
   /** What the findings of a rule cite in the base job under a standard. */

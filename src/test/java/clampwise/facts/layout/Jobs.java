@@ -107,6 +107,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 
@@ -259,6 +260,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         List.of(zones),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

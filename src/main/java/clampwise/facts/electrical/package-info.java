@@ -1,0 +1,3 @@
+/** Facts about strings, conductors and protection. */
+@org.jspecify.annotations.NullMarked
+package clampwise.facts.electrical;

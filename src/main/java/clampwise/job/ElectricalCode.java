@@ -1,0 +1,48 @@
+package clampwise.job;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** An electrical code with its edition. */
+public enum ElectricalCode {
+  NEC_2017,
+  NEC_2020,
+  NEC_2023,
+  IEC_62548,
+  BS_7671,
+  AS_NZS_5033;
+
+  /** The code that free text such as {@code NEC 2020} means, if it is one of these. */
+  static Optional<ElectricalCode> of(String text) {
+    String word = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ /-]+", "-");
+    return Stream.of(values()).filter(code -> Choice.word(code).equals(word)).findFirst();
+  }
+
+  /** The code that a job names: with its strings, else for its site. */
+  public static Optional<ElectricalCode> inForce(Job job) {
+    Unreadable lost = job.unreadable();
+    if (lost.touches("electrical", "code")) {
+      return Optional.empty();
+    }
+    Optional<ElectricalCode> own = job.electrical().flatMap(Electrical::code).map(Choice::value);
+    return own.or(() -> ofSite(job));
+  }
+
+  private static Optional<ElectricalCode> ofSite(Job job) {
+    return job.site()
+        .flatMap(Site::codes)
+        .flatMap(Site.Codes::electrical)
+        .flatMap(text -> of(text.value()));
+  }
+
+  /** Whether it is an edition of the National Electrical Code. */
+  public boolean isNec() {
+    return this == NEC_2017 || this == NEC_2020 || this == NEC_2023;
+  }
+
+  /** Key of its document in the references. */
+  public String document() {
+    return isNec() ? "nec" : Choice.word(this);
+  }
+}
