@@ -29,7 +29,7 @@ public final class Recomputed {
   }
 
   private static double value(Line line, Measure measure) {
-    String formula = line.formula().replaceAll("\\bln\\(", "LOG(");
+    String formula = line.formula().replaceAll("\\bln\\(", "LOG(").replaceAll("\\bexp\\(", "E^(");
     Expression expression = new Expression(formula, ExpressionConfiguration.defaultConfiguration());
     for (Term term : line.inputs()) {
       expression.with(term.symbol(), measure.value(term));
