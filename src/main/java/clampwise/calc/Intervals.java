@@ -32,11 +32,6 @@ public record Intervals(List<Interval> parts) {
     return parts.stream().anyMatch(part -> part.contains(m));
   }
 
-  /** Sum of the lengths of the intervals [m]. */
-  public double totalM() {
-    return parts.stream().mapToDouble(Interval::lengthM).sum();
-  }
-
   /** The longest interval, the lowest one of several. */
   public Optional<Interval> widest() {
     return parts.stream().reduce((a, b) -> Snap.m(b.lengthM()) > Snap.m(a.lengthM()) ? b : a);
@@ -61,42 +56,8 @@ public record Intervals(List<Interval> parts) {
     return new Intervals(common);
   }
 
-  /** What a range leaves of this set's outside, with its border points. */
-  public Intervals complement(Interval range) {
-    List<Interval> rest = new ArrayList<>();
-    double fromM = range.fromM();
-    for (Interval part : parts) {
-      rest.add(openGap(fromM, Math.min(part.fromM(), range.toM())));
-      fromM = Math.max(fromM, part.toM());
-    }
-    rest.add(openGap(fromM, range.toM()));
-    return new Intervals(rest);
-  }
-
-  /** A gap without length is no gap, but the empty interval. */
-  private static Interval openGap(double fromM, double toM) {
-    return fromM < toM ? new Interval(fromM, toM) : new Interval(1, 0);
-  }
-
   public Intervals shifted(double byM) {
     return new Intervals(parts.stream().map(part -> part.shifted(byM)).toList());
-  }
-
-  /**
-   * The same lengths counted from the multiple of a pitch below them.
-   *
-   * @param pitchM [m]
-   * @return the set within 0 to the pitch
-   */
-  public Intervals modulo(double pitchM) {
-    List<Interval> wrapped = new ArrayList<>();
-    for (Interval part : parts) {
-      double startM = part.fromM() - pitchM * Math.floor(part.fromM() / pitchM);
-      double endM = startM + Math.min(part.lengthM(), pitchM);
-      wrapped.add(new Interval(Snap.m(startM), Snap.m(Math.min(endM, pitchM))));
-      wrapped.add(new Interval(0, Snap.m(endM - pitchM)));
-    }
-    return new Intervals(wrapped);
   }
 
   private static List<Interval> merged(List<Interval> any) {

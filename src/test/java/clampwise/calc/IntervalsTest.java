@@ -23,19 +23,6 @@ class IntervalsTest {
   }
 
   @Test
-  void theComplementOfNothingIsTheWholeRange() {
-    assertThat(Intervals.NONE.complement(new Interval(0, 3))).isEqualTo(Intervals.of(0, 3));
-    assertThat(Intervals.of(0, 3).complement(new Interval(0, 3)).isEmpty()).isTrue();
-  }
-
-  @Test
-  void anIntervalAcrossThePitchIsSplit() {
-    assertThat(Intervals.of(0.9, 1.2).modulo(1).parts())
-        .containsExactly(new Interval(0, 0.2), new Interval(0.9, 1));
-    assertThat(Intervals.of(-0.2, -0.1).modulo(1)).isEqualTo(Intervals.of(0.8, 0.9));
-  }
-
-  @Test
   void theWidestOfEqualIntervalsIsTheLowest() {
     Intervals two = Intervals.of(2, 3).union(Intervals.of(0, 1));
     assertThat(two.widest()).contains(new Interval(0, 1));
@@ -49,7 +36,6 @@ class IntervalsTest {
       double x = random.nextDouble() * 10;
       assertThat(a.union(b).contains(x)).isEqualTo(a.contains(x) || b.contains(x));
       assertThat(a.intersection(b).contains(x)).isEqualTo(a.contains(x) && b.contains(x));
-      assertThat(a.complement(new Interval(0, 10)).contains(x)).isEqualTo(!a.contains(x));
     }
   }
 
@@ -58,9 +44,13 @@ class IntervalsTest {
     for (int round = 0; round < 300; round++) {
       Intervals a = some();
       Intervals b = some();
-      assertThat(a.union(b).totalM() + a.intersection(b).totalM())
-          .isCloseTo(a.totalM() + b.totalM(), within(1e-9));
+      assertThat(totalM(a.union(b)) + totalM(a.intersection(b)))
+          .isCloseTo(totalM(a) + totalM(b), within(1e-9));
     }
+  }
+
+  private static double totalM(Intervals set) {
+    return set.parts().stream().mapToDouble(Interval::lengthM).sum();
   }
 
   private Intervals some() {
