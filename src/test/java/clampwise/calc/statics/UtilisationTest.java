@@ -98,6 +98,16 @@ class UtilisationTest {
     assertThat(work.lines()).extracting(Line::note).contains("No force acts this way.");
   }
 
+  /** 600 of 1000 N up and 200 of 500 N along use it up exactly. */
+  @ParameterizedTest
+  @CsvSource({"600, 200, ''", "601, 200, More than the attachment may take."})
+  void anAttachmentMayBeUsedUp(double upN, double alongN, String note) {
+    Resistance<Asd> resistance = new Resistance<>(strength(1000), strength(2000), strength(500));
+    Utilisation.show(new Demand<Asd>(upN, alongN), resistance, Interaction.LINEAR, work);
+    assertThat(work.lines()).last().extracting(Line::note).isEqualTo(note);
+    Recomputed.check(work);
+  }
+
   @Test
   void anUltimateLoadTimesTheResistanceFactorIsADesignStrength() {
     TestedLoad tested = new TestedLoad(1000, TestedLoad.Meaning.ULTIMATE, Optional.of(0.5));
