@@ -28,9 +28,9 @@ record DriftLines(EnTables tables, String key, EnSnow.Site site, Work work) {
     double spread = (step.upperM() + step.lowerM()) / (perHeight * step.riseM());
     double value = clamped(Math.min(spread, full(step.riseM())), least(), most());
     String formula =
-        "min(max(min((b_1+b_2)/(%s*h),gamma*h/s_k),%s),%s)"
-            .formatted(
-                Formulas.number(perHeight), Formulas.number(least()), Formulas.number(most()));
+        Formulas.filled(
+            "min(max(min((b_1+b_2)/(%s*h),gamma*h/s_k),%s),%s)",
+            Formulas.number(perHeight), Formulas.number(least()), Formulas.number(most()));
     return work.write(
         Term.number("mu_w", "part that wind brings", value),
         formula,
@@ -45,7 +45,8 @@ record DriftLines(EnTables tables, String key, EnSnow.Site site, Work work) {
   /** Coefficient of snow up to the top of an obstruction. */
   double held(double riseM) {
     String formula =
-        "min(max(gamma*h/s_k,%s),%s)".formatted(Formulas.number(least()), Formulas.number(most()));
+        Formulas.filled(
+            "min(max(gamma*h/s_k,%s),%s)", Formulas.number(least()), Formulas.number(most()));
     return work.write(
         Term.number("mu_2", "shape coefficient at the wall", clamped(full(riseM), least(), most())),
         formula,

@@ -133,12 +133,12 @@ public record PeakPressure(double basicPa, double meanSpeed, double turbulence, 
         return factor;
       }
       String formula =
-          "%s*(%s/%s)^%s"
-              .formatted(
-                  Formulas.number(row.number("factor")),
-                  Formulas.of(work).in(Unit.METRE, "z_0"),
-                  Formulas.number(row.number("roughness")),
-                  Formulas.number(row.number("power")));
+          Formulas.filled(
+              "%s*(%s/%s)^%s",
+              Formulas.number(row.number("factor")),
+              Formulas.of(work).in(Unit.METRE, "z_0"),
+              Formulas.number(row.number("roughness")),
+              Formulas.number(row.number("power")));
       work.write(factor, formula, tables.source("roughness-factor"), rough);
       return factor;
     }

@@ -53,11 +53,11 @@ public final class SnowShape {
     double rise = row.number("valley-rise");
     double value = row.number("flat") + rise * pitchRad / row.number("first");
     String formula =
-        "min(%s,%s+%s*alpha/alpha_1)"
-            .formatted(
-                Formulas.number(row.number("valley-most")),
-                Formulas.number(row.number("flat")),
-                Formulas.number(rise));
+        Formulas.filled(
+            "min(%s,%s+%s*alpha/alpha_1)",
+            Formulas.number(row.number("valley-most")),
+            Formulas.number(row.number("flat")),
+            Formulas.number(rise));
     return work.write(
         new Line(
             Term.number(

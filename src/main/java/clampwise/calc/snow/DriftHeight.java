@@ -49,14 +49,14 @@ public final class DriftHeight {
     double ft = row.number("factor") * raised - row.number("less");
     double m = Unit.FOOT.toSi(Math.sqrt(basis.importance()) * Math.max(0, ft));
     String formula =
-        "sqrt(I_s)*max(0,%s*max(%s,%s)^(1/3)*(%s+%s)^(1/4)-%s)"
-            .formatted(
-                Formulas.number(row.number("factor")),
-                formulas.in(Unit.FOOT, "l_u"),
-                Formulas.number(Unit.FOOT.fromSi(row.number("fetch-least"))),
-                formulas.in(Units.PSF, "p_g"),
-                Formulas.number(row.number("add")),
-                Formulas.number(row.number("less")));
+        Formulas.filled(
+            "sqrt(I_s)*max(0,%s*max(%s,%s)^(1/3)*(%s+%s)^(1/4)-%s)",
+            Formulas.number(row.number("factor")),
+            formulas.in(Unit.FOOT, "l_u"),
+            Formulas.number(Unit.FOOT.fromSi(row.number("fetch-least"))),
+            formulas.in(Units.PSF, "p_g"),
+            Formulas.number(row.number("add")),
+            Formulas.number(row.number("less")));
     return work.write(
         Term.length(symbol, MEANING, m),
         formulas.out(Unit.FOOT, formula),
@@ -87,15 +87,15 @@ public final class DriftHeight {
 
   private static String winterFormula(Table.Row row, Formulas formulas) {
     String formula =
-        "%s*sqrt(%s^%s*%s^%s*W_2^%s/%s)"
-            .formatted(
-                Formulas.number(row.number("factor")),
-                formulas.in(Units.PSF, "p_g"),
-                Formulas.number(row.number("ground")),
-                formulas.in(Unit.FOOT, "l_u"),
-                Formulas.number(row.number("fetch")),
-                Formulas.number(row.number("wind")),
-                formulas.in(Units.PCF, "gamma"));
+        Formulas.filled(
+            "%s*sqrt(%s^%s*%s^%s*W_2^%s/%s)",
+            Formulas.number(row.number("factor")),
+            formulas.in(Units.PSF, "p_g"),
+            Formulas.number(row.number("ground")),
+            formulas.in(Unit.FOOT, "l_u"),
+            Formulas.number(row.number("fetch")),
+            Formulas.number(row.number("wind")),
+            formulas.in(Units.PCF, "gamma"));
     return formulas.out(Unit.FOOT, formula);
   }
 
@@ -125,8 +125,8 @@ public final class DriftHeight {
     return new Outcome.Result<>(
         work.write(
             Term.length(symbol, "height of the drift, short fetch", Math.min(usual.si(), mostM)),
-            "min(%s,sqrt(I_s*p_g*l_u/(%s*gamma)))"
-                .formatted(usual.symbol(), Formulas.number(divisor)),
+            Formulas.filled(
+                "min(%s,sqrt(I_s*p_g*l_u/(%s*gamma)))", usual.symbol(), Formulas.number(divisor)),
             basis.tables().source("drift-short-fetch"),
             basis.groundAnd(usual, fetch(fetchM), density(densityNm3))));
   }

@@ -27,12 +27,12 @@ public final class SnowDensity {
     double pcf = Math.min(perPressure * Units.PSF.fromSi(basis.groundPa()) + base, most);
     Formulas formulas = Formulas.of(work);
     String formula =
-        "min(%s*%s+%s,%s)"
-            .formatted(
-                Formulas.number(perPressure),
-                formulas.in(Units.PSF, "p_g"),
-                Formulas.number(base),
-                Formulas.number(most));
+        Formulas.filled(
+            "min(%s*%s+%s,%s)",
+            Formulas.number(perPressure),
+            formulas.in(Units.PSF, "p_g"),
+            Formulas.number(base),
+            Formulas.number(most));
     return work.write(
         Term.unitWeight("gamma", "density of the snow", Units.PCF.toSi(pcf)),
         formulas.out(Units.PCF, formula),

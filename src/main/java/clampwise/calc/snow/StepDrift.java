@@ -167,8 +167,9 @@ public record StepDrift(List<Drift> drifts, double clearHeightM) {
       double m = Math.min(times * free.si() * free.si() / clearM, widest * clearM);
       return write(
           Term.length("w", "width of the drift, held by the step", m),
-          "min(%s*%s^2/h_c,%s*h_c)"
-              .formatted(Formulas.number(times), free.symbol(), Formulas.number(widest)),
+          Formulas.filled(
+              "min(%s*%s^2/h_c,%s*h_c)",
+              Formulas.number(times), free.symbol(), Formulas.number(widest)),
           free,
           clear());
     }

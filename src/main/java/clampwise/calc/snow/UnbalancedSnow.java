@@ -128,7 +128,7 @@ public record UnbalancedSnow(
       double m = times * height.si() * Math.sqrt(run.si()) / over;
       return write(
           Term.length("x_d", "reach of the surcharge from the ridge", m),
-          "%s*h_d*sqrt(S)/%s".formatted(Formulas.number(times), Formulas.number(over)),
+          Formulas.filled("%s*h_d*sqrt(S)/%s", Formulas.number(times), Formulas.number(over)),
           height,
           run);
     }

@@ -22,6 +22,8 @@ public record Formulas(Measure measure) {
   private static final double MILLION = 1e6;
   private static final double SAME = 1e-11;
 
+  private static final String GAP = "%s";
+
   /** The formulas of this work. */
   public static Formulas of(Work work) {
     return new Formulas(work.measure());
@@ -37,6 +39,18 @@ public record Formulas(Measure measure) {
   public String out(Unit unit, String expression) {
     double factor = unit.factor() / measure.of(unit.dimension()).factor();
     return factor == 1 ? expression : "(" + expression + ")" + times(factor);
+  }
+
+  /** A formula in which each {@code %s} is replaced by the next part. */
+  public static String filled(String formula, String... parts) {
+    StringBuilder filled = new StringBuilder();
+    int from = 0;
+    for (String part : parts) {
+      int gap = formula.indexOf(GAP, from);
+      filled.append(formula, from, gap).append(part);
+      from = gap + GAP.length();
+    }
+    return filled.append(formula, from, formula.length()).toString();
   }
 
   /** A number of a code as one would key it in. */

@@ -9,10 +9,31 @@ public final class Work {
 
   private final Measure measure;
   private final List<Line> lines = new ArrayList<>();
+  private final boolean read;
 
   /** Work that will be printed in these units; formulas with constants are written for them. */
   public Work(Measure measure) {
+    this(measure, true);
+  }
+
+  private Work(Measure measure, boolean read) {
     this.measure = measure;
+    this.read = read;
+  }
+
+  /** Work that nobody reads: only its values count. */
+  public static Work unread() {
+    return unread(Measure.METRIC);
+  }
+
+  /** The same with the constants of these units, which a code may round differently. */
+  public static Work unread(Measure measure) {
+    return new Work(measure, false);
+  }
+
+  /** Whether somebody reads the lines; texts that cost time may be left out otherwise. */
+  public boolean isRead() {
+    return read;
   }
 
   /** The units of the formulas. */
@@ -27,7 +48,9 @@ public final class Work {
 
   /** Writes a line and gives its value [SI]. */
   public double write(Line line) {
-    lines.add(line);
+    if (read) {
+      lines.add(line);
+    }
     return line.result().si();
   }
 

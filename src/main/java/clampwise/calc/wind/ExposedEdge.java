@@ -59,9 +59,10 @@ public final class ExposedEdge {
     boolean inStrip = Snap.m(side.insideM()) < Snap.m(reading.stripM);
     double factor = factor(exposed && inStrip ? "exposed" : "elsewhere");
     Term term = new PanelFactors(factor, 1).edgeTerm();
-    String why = why(side, reading, open, alone) + (inStrip ? "; in the strip" : "; inside of it");
     Source source = code.cite(code.table("panel-edge-factor"));
-    work.write(Line.given(term, source, (exposed ? "exposed: " : "not exposed: ") + why));
+    String found = exposed ? "exposed: " : "not exposed: ";
+    String where = inStrip ? "; in the strip" : "; inside of it";
+    work.write(Line.given(term, source, found + why(side, reading, open, alone) + where));
     return new EdgeFactor(exposed, inStrip, factor);
   }
 
@@ -87,7 +88,7 @@ public final class ExposedEdge {
   }
 
   private String text(double lengthM) {
-    return Double.isInfinite(lengthM)
+    return Double.isInfinite(lengthM) || !work.isRead()
         ? "far"
         : QuantityPrint.text(lengthM, work.measure().of(Dimension.LENGTH));
   }

@@ -8,7 +8,6 @@ import clampwise.calc.ZoneWidth.Widths;
 import clampwise.calc.en.EnRoof;
 import clampwise.calc.en.EnTables;
 import clampwise.calc.en.ZoneSizes;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.job.Building;
 import clampwise.job.Building.RoofShape;
@@ -133,7 +132,7 @@ public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenc
    * the eave and along it.
    */
   public Widths widths(EnTables tables) {
-    Work unused = new Work(Measure.METRIC);
+    Work unused = Work.unread();
     ZoneSizes across = ZoneSizes.of(tables, roof.alongM(), roof.heightM(), unused);
     ZoneSizes along = ZoneSizes.of(tables, roof.acrossM(), roof.heightM(), unused);
     return new Widths(

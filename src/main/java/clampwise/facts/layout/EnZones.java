@@ -5,7 +5,6 @@ import clampwise.calc.en.EnTables;
 import clampwise.calc.en.RoofWind;
 import clampwise.calc.en.RoofZone;
 import clampwise.calc.en.ZonePressure;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,7 +41,7 @@ final class EnZones {
 
   /** The zones, or why the tables do not cover the plane. */
   Outcome<List<ZoneArea>> draw(EnTables tables) {
-    return RoofWind.of(tables, plane.roof(), 1, AREA_M2, new Work(Measure.METRIC))
+    return RoofWind.of(tables, plane.roof(), 1, AREA_M2, Work.unread())
         .then(wind -> new Outcome.Result<>(areas(layers(wind))));
   }
 

@@ -6,7 +6,6 @@ import clampwise.calc.Snap;
 import clampwise.calc.combination.Method;
 import clampwise.calc.statics.LimitState;
 import clampwise.calc.statics.TestedLoad;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.facts.Answers;
 import clampwise.facts.layout.ZoneKeys;
@@ -63,12 +62,7 @@ final class AllowedSpacings<S extends LimitState> {
             .row(name)
             .then(
                 row ->
-                    Strengths.of(
-                        name,
-                        row,
-                        loads.standard().method(),
-                        conversion,
-                        new Work(Measure.METRIC)));
+                    Strengths.of(name, row, loads.standard().method(), conversion, Work.unread()));
     if (strengths instanceof Result<Strengths<S>> strong) {
       zones().forEach(zone -> ask(name, zone, strong.value()));
     } else if (strengths instanceof NotApplicable<Strengths<S>> none) {

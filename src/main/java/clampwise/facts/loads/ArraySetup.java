@@ -99,7 +99,7 @@ final class ArraySetup {
   private double factor(PanelSide side, double lengthM) {
     return factors.computeIfAbsent(
         new Side(side, lengthM),
-        key -> ExposedEdge.of(code, side, size(lengthM), new Work(Measure.METRIC)).factor());
+        key -> ExposedEdge.of(code, side, size(lengthM), Work.unread()).factor());
   }
 
   private ArraySize size(double lengthM) {

@@ -9,7 +9,6 @@ import clampwise.calc.snow.Risk;
 import clampwise.calc.snow.RoofSnow;
 import clampwise.calc.snow.SlopeFactor;
 import clampwise.calc.snow.SnowBasis;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Building;
@@ -42,7 +41,7 @@ final class AsceSnow implements FieldSnow {
     this.asked = asked;
     this.edition = edition;
     this.plane = asked.plane().outline().orElseThrow().getEnvelopeInternal();
-    Work work = new Work(Measure.METRIC);
+    Work work = Work.unread();
     this.snow = snow(work);
     this.higher = higher(snow, work);
   }
@@ -106,12 +105,7 @@ final class AsceSnow implements FieldSnow {
     double thermal = asked.snow(Loads.Snow::thermalFactor).map(Factor::value).orElseThrow();
     double slopeRad = asked.slopeRad().orElseThrow();
     double factor =
-        SlopeFactor.of(
-            basis(new Work(Measure.METRIC)).tables(),
-            slopeRad,
-            thermal,
-            bare,
-            new Work(Measure.METRIC));
+        SlopeFactor.of(basis(Work.unread()).tables(), slopeRad, thermal, bare, Work.unread());
     return Optional.of(new SlopeSnow(snow.slopeFactor(), factor));
   }
 
@@ -128,9 +122,7 @@ final class AsceSnow implements FieldSnow {
   private Optional<Outcome<HigherRoofSnow>> higher(RoofSnow roof, Work work) {
     return new RoofStep(asked.plane())
         .higherRoof(asked.job())
-        .map(
-            higherRoof ->
-                HigherRoofSnow.of(asked, higherRoof, basis(new Work(Measure.METRIC)), roof, work));
+        .map(higherRoof -> HigherRoofSnow.of(asked, higherRoof, basis(Work.unread()), roof, work));
   }
 
   private Optional<String> higherMissing() {

@@ -8,7 +8,6 @@ import clampwise.calc.statics.LimitState;
 import clampwise.calc.statics.Resistance;
 import clampwise.calc.statics.Strength;
 import clampwise.calc.statics.TestedLoad;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Answers;
@@ -99,9 +98,7 @@ final class AttachmentUses<S extends LimitState> {
     Outcome<Strengths<S>> known = strengths.get(part.value());
     if (known == null) {
       known =
-          parts
-              .row(part)
-              .then(row -> Strengths.of(part, row, method(), conversion, new Work(Measure.METRIC)));
+          parts.row(part).then(row -> Strengths.of(part, row, method(), conversion, Work.unread()));
       strengths.put(part.value(), known);
       Subject subject = site.subject().part("attachment " + part);
       if (known instanceof NotApplicable<Strengths<S>> none) {

@@ -4,7 +4,6 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.statics.BeamLoad;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.ZoneArea;
@@ -63,8 +62,7 @@ final class BareRoof {
 
   private Outcome<Pressures> pressures(String zone, double spanM) {
     return known.computeIfAbsent(
-        new Place(zone, spanM),
-        key -> wind.bare(key.zone, key.spanM, pitchM, new Work(Measure.METRIC)));
+        new Place(zone, spanM), key -> wind.bare(key.zone, key.spanM, pitchM, Work.unread()));
   }
 
   /** The longer of the two spans beside a clip. */

@@ -86,10 +86,7 @@ final class ColumnSlips<S extends LimitState> {
   private Outcome<Double> slipN(Text part) {
     return parts
         .row(part)
-        .then(
-            row ->
-                Strengths.of(
-                    part, row, loads.standard().method(), conversion, new Work(Measure.METRIC)))
+        .then(row -> Strengths.of(part, row, loads.standard().method(), conversion, Work.unread()))
         .then(
             strong ->
                 strong

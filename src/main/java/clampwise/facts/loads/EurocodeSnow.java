@@ -7,7 +7,6 @@ import clampwise.calc.en.EnDrift;
 import clampwise.calc.en.EnSnow;
 import clampwise.calc.en.EnTables;
 import clampwise.calc.trail.Line;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
@@ -58,7 +57,7 @@ final class EurocodeSnow implements FieldSnow {
       return new NotApplicable<>(missing.get());
     }
     EnTables tables = asked.layout().catalogue().codes().snowOfEn();
-    return new Result<>(new EurocodeSnow(asked, tables, new Work(Measure.METRIC)));
+    return new Result<>(new EurocodeSnow(asked, tables, Work.unread()));
   }
 
   private static Optional<String> missing(FieldSite asked) {

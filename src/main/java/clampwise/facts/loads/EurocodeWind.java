@@ -12,7 +12,6 @@ import clampwise.calc.en.RoofWind.Extremes;
 import clampwise.calc.en.ZoneCoefficients;
 import clampwise.calc.en.ZonePressure;
 import clampwise.calc.trail.Line;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
@@ -109,10 +108,7 @@ final class EurocodeWind implements FieldWind {
   private RoofWind wind(double areaM2) {
     return byArea.computeIfAbsent(
         areaM2,
-        area ->
-            RoofWind.of(tables, plane.roof(), 1, area, new Work(Measure.METRIC))
-                .result()
-                .orElseThrow());
+        area -> RoofWind.of(tables, plane.roof(), 1, area, Work.unread()).result().orElseThrow());
   }
 
   private int spot(Extremes worst) {

@@ -103,7 +103,7 @@ final class FieldLoads {
 
   private Outcome<Pressures> wind(Place place) {
     return winds.computeIfAbsent(
-        place, key -> standard.wind().then(wind -> wind.on(key, new Work(site.measure()))));
+        place, key -> standard.wind().then(wind -> wind.on(key, Work.unread(site.measure()))));
   }
 
   private ModuleLoad load(PlacedModule module) {

@@ -6,7 +6,6 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Method;
 import clampwise.calc.statics.TestedLoad;
 import clampwise.calc.statics.TestedLoad.Meaning;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.job.Panel;
 import clampwise.job.Quantity.Factor;
@@ -29,7 +28,7 @@ final class PanelStrength {
               + what
               + " is allowable, ultimate or a resistance is not given");
     }
-    Work work = new Work(Measure.METRIC);
+    Work work = Work.unread();
     TestedLoad load =
         new TestedLoad(written.force().n(), meaning(written), factor(written, method));
     Outcome<Double> strengthN =

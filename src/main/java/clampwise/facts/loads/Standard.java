@@ -12,7 +12,6 @@ import clampwise.calc.statics.LimitState.Lrfd;
 import clampwise.calc.statics.Strength;
 import clampwise.calc.statics.TestedLoad;
 import clampwise.calc.statics.TestedLoad.Meaning;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.job.Loads;
 import clampwise.job.Site.LoadCode;
@@ -63,7 +62,7 @@ record Standard(
 
   /** Design values for attachments; modules are rated for characteristic values. */
   private static Standard eurocode(FieldSite site) {
-    PartialFactors factors = EurocodeAnnex.partial(site, new Work(Measure.METRIC));
+    PartialFactors factors = EurocodeAnnex.partial(site, Work.unread());
     PartialFactors characteristic =
         new PartialFactors(1, 1, 1, factors.psiSnow(), factors.psiWind());
     return new Standard(

@@ -5,7 +5,6 @@ import clampwise.calc.Snap;
 import clampwise.calc.thermal.Expansion;
 import clampwise.calc.thermal.Movement;
 import clampwise.calc.thermal.Swing;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.ExpansionTable;
@@ -64,7 +63,7 @@ final class FrameJoints {
     double lengthM = stack.lengthM() + field.rowGapM();
     double movementM = new Expansion(lengthM, swing).differenceM(metals.one(), metals.other());
     Term whole = Term.length("dL", "difference of growth", movementM);
-    Term each = Movement.perJoint(whole, stack.count(), new Work(Measure.METRIC));
+    Term each = Movement.perJoint(whole, stack.count(), Work.unread());
     return new FrameJoint(
         subject(),
         Subject.of("mid clamp " + clamp.word()).part("slack"),

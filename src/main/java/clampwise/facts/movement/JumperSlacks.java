@@ -5,7 +5,6 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Snap;
 import clampwise.calc.thermal.Movement;
 import clampwise.calc.thermal.Swing;
-import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.ExpansionTable;
@@ -103,7 +102,7 @@ final class JumperSlacks {
   private JumperSlack fact(Use use, Moved moved) {
     Term movement = Term.length("dL", "movement of the frames", moved.m());
     Term multiple = Term.number("c", "slack over movement", factor.si());
-    Work work = new Work(Measure.METRIC);
+    Work work = Work.unread();
     return new JumperSlack(
         use.subject(),
         Subject.of("jumper " + use.name()).part("slack"),

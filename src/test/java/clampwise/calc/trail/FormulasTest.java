@@ -30,6 +30,12 @@ class FormulasTest {
   }
 
   @Test
+  void theGapsOfAFormulaAreFilledInTheirOrder() {
+    assertThat(Formulas.filled("min(%s*h,%s)/2", "0.4", "l")).isEqualTo("min(0.4*h,l)/2");
+    assertThat(Formulas.filled("q*G")).isEqualTo("q*G");
+  }
+
+  @Test
   void aFootOfTheCodeIsWrittenInMetresWhereMetresArePrinted() {
     assertThat(new Formulas(Measure.METRIC).in(Unit.FOOT, "z")).isEqualTo("(z/0.3048)");
     assertThat(new Formulas(Measure.IMPERIAL).in(Unit.FOOT, "z")).isEqualTo("z");
