@@ -7,12 +7,14 @@ import clampwise.facts.Fact;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
+import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
 import clampwise.job.Fire;
 import clampwise.job.Fire.Occupancy;
 import clampwise.job.Fire.RuleSet;
 import clampwise.source.Span;
+import clampwise.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,6 +61,11 @@ record Access(
   /** Says that a key of the fire section is not given, or could not be read. */
   String unknown(String what, String key) {
     return layout.job().unreadable().missing(what, "fire", key);
+  }
+
+  /** The unit in which the first plane with modules was measured, for short lengths. */
+  Unit shown() {
+    return Shown.small(Shown.of(arrayPlanes().get(0)));
   }
 
   void add(Fact fact) {

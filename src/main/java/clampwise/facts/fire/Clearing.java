@@ -10,21 +10,28 @@ import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
 
-/** Finds where a straight corridor up a plane costs the fewest modules. */
+/** Finds where a straight corridor through modules costs the fewest of them. */
 final class Clearing {
 
   private static final double TOUCH_M = 1e-6;
 
   private final List<PlacedModule> modules;
+  private final Axis across;
   private final double widthM;
-  private final double[] lefts;
-  private final double[] rights;
+  private final double[] starts;
+  private final double[] ends;
 
-  private Clearing(List<PlacedModule> modules, double widthM) {
+  /**
+   * A search for a corridor.
+   *
+   * @param across the direction in which its width is measured
+   */
+  Clearing(List<PlacedModule> modules, Axis across, double widthM) {
     this.modules = modules;
+    this.across = across;
     this.widthM = widthM;
-    this.lefts = sorted(PlacedModule::leftM);
-    this.rights = sorted(PlacedModule::rightM);
+    this.starts = sorted(across::startM);
+    this.ends = sorted(across::endM);
   }
 
   private double[] sorted(ToDoubleFunction<PlacedModule> side) {
@@ -34,36 +41,35 @@ final class Clearing {
   /** The modules to leave out; empty where no straight corridor leads up the plane. */
   static Optional<Dropped> of(PlaneLayout plane, double widthM) {
     List<PlacedModule> modules = Access.modules(plane);
-    return Way.upTo(plane).stream()
-        .map(way -> shared(way.from(), way.to()))
-        .filter(range -> range.getWidth() + TOUCH_M >= widthM)
-        .findFirst()
-        .map(range -> new Clearing(modules, widthM).fewest(range))
+    return range(plane, widthM)
+        .map(
+            range ->
+                new Clearing(modules, Axis.ALONG, widthM)
+                    .fewest(range.getMinX(), range.getMaxX() - widthM))
         .map(drop -> new Dropped(plane, drop));
   }
 
   /** The modules to leave out for a corridor along either side of a plane. */
   static Optional<Dropped> ofBothSides(PlaneLayout plane, double widthM) {
+    Clearing clearing = new Clearing(Access.modules(plane), Axis.ALONG, widthM);
+    return range(plane, 2 * widthM)
+        .map(
+            range ->
+                Access.modules(plane).stream()
+                    .filter(
+                        module ->
+                            clearing.isIn(module, range.getMinX())
+                                || clearing.isIn(module, range.getMaxX() - widthM))
+                    .toList())
+        .map(drop -> new Dropped(plane, drop));
+  }
+
+  /** Where start and end of a way lie above one another; the height of the result means nothing. */
+  private static Optional<Envelope> range(PlaneLayout plane, double leastM) {
     return Way.upTo(plane).stream()
-        .map(way -> shared(way.from(), way.to()))
-        .filter(range -> range.getWidth() + TOUCH_M >= 2 * widthM)
-        .findFirst()
-        .map(range -> new Dropped(plane, beside(Access.modules(plane), range, widthM)));
-  }
-
-  private static List<PlacedModule> beside(
-      List<PlacedModule> modules, Envelope range, double widthM) {
-    Clearing clearing = new Clearing(modules, widthM);
-    double rightM = range.getMaxX() - widthM;
-    return modules.stream()
-        .filter(m -> clearing.isIn(m, range.getMinX()) || clearing.isIn(m, rightM))
-        .toList();
-  }
-
-  /** Where start and end lie above one another; the height of the result means nothing. */
-  private static Envelope shared(List<LineSegment> from, List<LineSegment> to) {
-    Envelope start = along(from);
-    return start.intersection(along(to));
+        .map(way -> along(way.from()).intersection(along(way.to())))
+        .filter(range -> range.getWidth() + TOUCH_M >= leastM)
+        .findFirst();
   }
 
   private static Envelope along(List<LineSegment> edges) {
@@ -75,9 +81,8 @@ final class Clearing {
     return all;
   }
 
-  private List<PlacedModule> fewest(Envelope range) {
-    double lowM = range.getMinX();
-    double highM = range.getMaxX() - widthM;
+  /** The modules in the corridor with the fewest, which begins between two places. */
+  List<PlacedModule> fewest(double lowM, double highM) {
     double bestM = lowM;
     for (double fromM : candidates(lowM, highM)) {
       if (count(fromM) < count(bestM)) {
@@ -91,15 +96,15 @@ final class Clearing {
   private double[] candidates(double lowM, double highM) {
     DoubleStream besideModules =
         DoubleStream.concat(
-            Arrays.stream(rights), Arrays.stream(lefts).map(leftM -> leftM - widthM));
+            Arrays.stream(ends), Arrays.stream(starts).map(startM -> startM - widthM));
     return DoubleStream.concat(DoubleStream.of(lowM, highM), besideModules)
         .filter(fromM -> lowM <= fromM && fromM <= highM)
         .toArray();
   }
 
   private int count(double fromM) {
-    int before = upTo(rights, fromM + TOUCH_M);
-    int startBefore = upTo(lefts, fromM + widthM - TOUCH_M);
+    int before = upTo(ends, fromM + TOUCH_M);
+    int startBefore = upTo(starts, fromM + widthM - TOUCH_M);
     return startBefore - before;
   }
 
@@ -119,6 +124,7 @@ final class Clearing {
   }
 
   private boolean isIn(PlacedModule module, double fromM) {
-    return module.rightM() > fromM + TOUCH_M && module.leftM() < fromM + widthM - TOUCH_M;
+    return across.endM(module) > fromM + TOUCH_M
+        && across.startM(module) < fromM + widthM - TOUCH_M;
   }
 }

@@ -5,9 +5,11 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.RoofGeometry;
 import clampwise.calc.Snap;
+import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Building;
+import clampwise.job.Fire;
 import clampwise.job.Flag;
 import clampwise.job.Quantity;
 import java.util.Collection;
@@ -35,55 +37,57 @@ record Coverage(double arrayM2, double roofM2, double onSlopeM2) {
     return Snap.m((arrayM2 - planM2(plane, areaM2(left))) / roofM2);
   }
 
-  static Outcome<Coverage> of(Access access) {
-    Optional<String> incomplete = access.layout().incomplete().stream().findFirst();
+  static Outcome<Coverage> of(Layout layout) {
+    Optional<String> incomplete = layout.incomplete().stream().findFirst();
     if (incomplete.isPresent()) {
       return new NotApplicable<>(
           "field " + incomplete.get() + " could not be read or laid out as written");
     }
     Optional<String> unsloped =
-        access.arrayPlanes().stream()
+        layout.planes().stream()
+            .filter(plane -> !plane.fields().isEmpty())
             .filter(plane -> plane.plane().slope().isEmpty())
             .map(plane -> "the slope of plane " + plane.name() + " is not given")
             .findFirst();
     return unsloped
         .<Outcome<Coverage>>map(NotApplicable::new)
-        .orElseGet(() -> roofM2(access).then(roofM2 -> new Result<>(of(access, roofM2))));
+        .orElseGet(() -> roofM2(layout).then(roofM2 -> new Result<>(of(layout, roofM2))));
   }
 
-  private static Coverage of(Access access, double roofM2) {
+  private static Coverage of(Layout layout, double roofM2) {
     double arrayM2 = 0;
     double onSlopeM2 = 0;
-    for (PlaneLayout plane : access.arrayPlanes()) {
+    for (PlaneLayout plane : layout.planes()) {
       double areaM2 = areaM2(Access.modules(plane));
       onSlopeM2 += areaM2;
-      arrayM2 += planM2(plane, areaM2);
+      arrayM2 += areaM2 > 0 ? planM2(plane, areaM2) : 0;
     }
     return new Coverage(arrayM2, roofM2, onSlopeM2);
   }
 
-  private static Outcome<Double> roofM2(Access access) {
-    Optional<Double> stated = access.fire().roofPlanArea().map(Quantity::si).filter(m2 -> m2 > 0);
+  private static Outcome<Double> roofM2(Layout layout) {
+    Optional<Double> stated =
+        layout.job().fire().flatMap(Fire::roofPlanArea).map(Quantity::si).filter(m2 -> m2 > 0);
     Optional<Double> known =
         stated
-            .or(() -> isWholeRoof(access).filter(whole -> whole).flatMap(w -> drawnM2(access)))
-            .or(() -> buildingM2(access));
+            .or(() -> isWholeRoof(layout).filter(whole -> whole).flatMap(w -> drawnM2(layout)))
+            .or(() -> buildingM2(layout));
     return known
         .<Outcome<Double>>map(Result::new)
         .orElseGet(() -> new NotApplicable<>("the plan area of the whole roof is not given"));
   }
 
   /** Whether all planes of the roof are drawn, as the job says or as their areas show. */
-  static Optional<Boolean> isWholeRoof(Access access) {
-    Optional<Boolean> stated = access.fire().wholeRoof().map(Flag::value);
+  static Optional<Boolean> isWholeRoof(Layout layout) {
+    Optional<Boolean> stated = layout.job().fire().flatMap(Fire::wholeRoof).map(Flag::value);
     return stated.or(
         () ->
-            buildingM2(access)
-                .flatMap(whole -> drawnM2(access).map(drawn -> drawn >= WHOLE * whole)));
+            buildingM2(layout)
+                .flatMap(whole -> drawnM2(layout).map(drawn -> drawn >= WHOLE * whole)));
   }
 
-  private static Optional<Double> buildingM2(Access access) {
-    Optional<Building> building = access.layout().job().building();
+  private static Optional<Double> buildingM2(Layout layout) {
+    Optional<Building> building = layout.job().building();
     return building
         .flatMap(Building::length)
         .flatMap(length -> building.flatMap(Building::width).map(width -> length.m() * width.m()))
@@ -91,8 +95,8 @@ record Coverage(double arrayM2, double roofM2, double onSlopeM2) {
   }
 
   /** Plan area of all planes drawn; empty where one of them is not known. */
-  private static Optional<Double> drawnM2(Access access) {
-    List<PlaneLayout> planes = access.layout().planes();
+  private static Optional<Double> drawnM2(Layout layout) {
+    List<PlaneLayout> planes = layout.planes();
     boolean known =
         planes.stream().allMatch(p -> p.outline().isPresent() && p.plane().slope().isPresent());
     return known

@@ -22,23 +22,37 @@ public final class FireQuestions {
 
   public static final List<Question> ALL = List.of(FireQuestions::ask);
 
-  private static final List<Class<? extends Fact>> OF_DWELLINGS =
+  private static final List<Class<? extends Fact>> OF_ACCESS =
       List.of(
+          AccessExemption.class,
+          FireEdition.class,
           AccessSlope.class,
           PathwayPlanes.class,
           StreetPathways.class,
           PlanePathways.class,
           PathObstruction.class,
-          RidgeSetback.class);
+          RidgeSetback.class,
+          EscapeModules.class,
+          EscapePath.class,
+          PerimeterPath.class,
+          ArrayBlock.class,
+          SmokeAisle.class,
+          VentCutouts.class,
+          StraightPath.class,
+          HatchRing.class,
+          HatchPath.class,
+          SmokeVentRing.class);
 
   private FireQuestions() {}
 
   private static void ask(Layout layout, Limits limits, Answers answers) {
+    CoverageClaims.ask(layout, limits, answers);
     if (layout.fields().isEmpty()) {
       return;
     }
     Job job = layout.job();
     Optional<Fire> fire = job.fire();
+    fire.ifPresent(written -> new FireClasses(layout, written, limits, answers).ask());
     if (fire.flatMap(Fire::rules).isEmpty() || fire.flatMap(Fire::occupancy).isEmpty()) {
       unasked(job, fire, answers);
       return;
@@ -57,16 +71,27 @@ public final class FireQuestions {
             ? job.unreadable().missing("the fire rule set", "fire", "rules")
             : job.unreadable().missing("the occupancy for the fire rules", "fire", "occupancy");
     Span at = fire.flatMap(Fire::rules).map(Choice::at).orElseGet(job.job()::at);
-    OF_DWELLINGS.forEach(type -> answers.missing(type, Subject.of("fire"), reason, at));
+    unasked(OF_ACCESS, reason, at, answers);
+    if (fire.isEmpty()) {
+      unasked(FireClasses.TYPES, reason, at, answers);
+    }
+  }
+
+  private static void unasked(
+      List<Class<? extends Fact>> types, String reason, Span at, Answers answers) {
+    types.forEach(type -> answers.missing(type, Subject.of("fire"), reason, at));
   }
 
   private static void ask(Access access) {
-    if (access.fire().exempt().isPresent()) {
+    new AccessRules(access).ask();
+    if (access.fire().exempt().isPresent() || access.isLost("exempt")) {
       return;
     }
-    Outcome<Coverage> coverage = Coverage.of(access);
+    Outcome<Coverage> coverage = Coverage.of(access.layout());
     if (access.occupancy() == Occupancy.DWELLING) {
       dwelling(access, coverage);
+    } else {
+      new Commercial(access, coverage).ask();
     }
   }
 
@@ -74,6 +99,9 @@ public final class FireQuestions {
     Slopes slopes = new Slopes(access);
     slopes.ask();
     List<PlaneLayout> steep = slopes.steepArrays();
+    access
+        .limit("escape-path-width")
+        .ifPresent(width -> new EscapeOpenings(access, coverage, width).ask());
     if (!steep.isEmpty()) {
       access.limit("pathway-width").ifPresent(width -> pathways(access, coverage, width, steep));
       access

@@ -4,11 +4,9 @@ import clampwise.calc.Outcome;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Fact;
 import clampwise.facts.layout.PlaneLayout;
-import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
 import clampwise.job.Text;
 import clampwise.source.Span;
-import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -76,7 +74,7 @@ final class Pathways {
             .findFirst();
     return unread.or(
         () ->
-            Coverage.isWholeRoof(access).orElse(false)
+            Coverage.isWholeRoof(access.layout()).orElse(false)
                 ? Optional.empty()
                 : Optional.of(
                     "the job does not draw the whole roof; a plane that is not drawn may have the"
@@ -92,7 +90,7 @@ final class Pathways {
         PLANES,
         PLANES,
         cure.isEmpty() ? access.at() : at(drops()),
-        shown(),
+        access.shown(),
         width.si(),
         walkable.isEmpty() ? "no plane" : names(walkable),
         walkable.size(),
@@ -155,7 +153,7 @@ final class Pathways {
         STREET,
         STREET,
         found == 0 ? at(drops) : access.at(),
-        shown(),
+        access.shown(),
         width.si(),
         side,
         found,
@@ -165,10 +163,6 @@ final class Pathways {
             .map(drop -> drop.words(coverage))
             .orElse("make room for a straight path from eave to ridge"),
         Optional.of(least));
-  }
-
-  private Unit shown() {
-    return Shown.small(Shown.of(access.arrayPlanes().get(0)));
   }
 
   static String names(List<PlaneLayout> planes) {

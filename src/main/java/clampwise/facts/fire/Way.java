@@ -3,6 +3,7 @@ package clampwise.facts.fire;
 import clampwise.calc.Snap;
 import clampwise.facts.layout.PlaneEdge;
 import clampwise.facts.layout.PlaneLayout;
+import clampwise.job.Fire.EscapeOpening;
 import clampwise.job.Plane.EdgeKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,27 @@ record Way(
   /** Ways from the lowest edges of a plane to its ridges; none where it comes to a point. */
   static List<Way> upTo(PlaneLayout plane) {
     return between(plane.edges(), lowest(plane), highest(plane));
+  }
+
+  /**
+   * The way from the lowest edges of a plane to an opening. The level of its sill bounds the way at
+   * both sides of it; what lies above does not count.
+   */
+  static Way toOpening(PlaneLayout plane, EscapeOpening opening, double widthM) {
+    double upM = opening.at().up().m();
+    double middleM = opening.at().along().m() + opening.width().m() / 2;
+    double halfM = Math.max(widthM, opening.width().m()) / 2;
+    List<LineSegment> left = new ArrayList<>();
+    List<LineSegment> right = new ArrayList<>();
+    plane.edges().stream()
+        .filter(lowest(plane).negate())
+        .map(PlaneEdge::line)
+        .filter(line -> Math.min(line.p0.y, line.p1.y) < upM)
+        .forEach(line -> (line.midPoint().x < middleM ? left : right).add(line));
+    Envelope box = box(plane);
+    left.add(new LineSegment(Math.min(box.getMinX(), middleM - halfM), upM, middleM - halfM, upM));
+    right.add(new LineSegment(middleM + halfM, upM, Math.max(box.getMaxX(), middleM + halfM), upM));
+    return new Way(List.of(), List.of(), left, right);
   }
 
   private static Predicate<PlaneEdge> lowest(PlaneLayout plane) {

@@ -13,10 +13,10 @@ import java.util.Optional;
  *
  * @param m height of the modules' underside above the roof [m]
  */
-record ClearSpace(double m, Unit unit) {
+public record ClearSpace(double m, Unit unit) {
 
   /** The space as the field's own height leaves it, else as its seam clamp or bracket sets it. */
-  static Optional<ClearSpace> of(FieldLayout field) {
+  public static Optional<ClearSpace> of(FieldLayout field) {
     Optional<Length> frame = field.type().frameHeight();
     Optional<ClearSpace> own =
         field
@@ -31,7 +31,7 @@ record ClearSpace(double m, Unit unit) {
                 .map(standoff -> new ClearSpace(Snap.m(standoff.m()), standoff.unit())));
   }
 
-  static String unknown(FieldLayout field, Unreadable unreadable) {
+  public static String unknown(FieldLayout field, Unreadable unreadable) {
     String what = "how far above the roof the modules of field " + field.name() + " stand";
     boolean frame = unreadable.touches("modules", field.typeName(), "frame-height");
     return frame
