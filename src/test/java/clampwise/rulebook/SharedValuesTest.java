@@ -18,9 +18,19 @@ class SharedValuesTest {
   private static final String SECOND =
       "\nfields:\n  Z: {like: A, block: {at: [60 ft, 8 ft], rows: 3, columns: 4}}\n";
 
-  /** Each field needs a lug of its own; a written point lies elsewhere in each field. */
+  /**
+   * Each field needs a lug of its own; a written point lies elsewhere in each field; a second field
+   * on a small roof stands nearer to its ridge, in the way, or where no section was.
+   */
   private static final Set<String> EACH_ITS_OWN =
-      Set.of("field-without-lug", "attachment-holds-no-module");
+      Set.of(
+          "field-without-lug",
+          "attachment-holds-no-module",
+          "hatch-without-path",
+          "obstruction-in-pathway",
+          "ridge-setback-too-small",
+          "smoke-path-too-narrow",
+          "smoke-vent-hemmed-in");
 
   @Test
   void aFieldLikeTheFirstNeitherAddsNorHidesAFindingAtTheSameValue() {

@@ -162,7 +162,7 @@ final class FireClasses {
   }
 
   private void space(Listing listing, FieldLayout field) {
-    Subject subject = LISTING.part(Subjects.field(field.name()).path());
+    Subject subject = Subjects.field(field.name()).part("fire listing");
     Optional<ClearSpace> space = ClearSpace.of(field);
     if (listing.clearSpace().isEmpty()) {
       String reason = "the clear space of the fire listing is not given";
