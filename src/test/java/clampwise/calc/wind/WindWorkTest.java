@@ -15,15 +15,13 @@ import static clampwise.calc.wind.Cases.setup;
 import static clampwise.calc.wind.Cases.site;
 import static clampwise.calc.wind.Cases.work;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import clampwise.calc.AsceEdition;
-import clampwise.calc.Outcome;
-import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.ZoneWidth.Shape;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Recomputed;
+import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.PanelPressure.Panel;
 import clampwise.calc.wind.WindChoices.Equalisation;
@@ -111,33 +109,6 @@ class WindWorkTest {
     Recomputed.check(work);
     boolean wide = leastFt > 300;
     assertThat(notes(work).contains("low and wider than 300 ft: at most 0.8 h")).isEqualTo(wide);
-  }
-
-  /** Figure 30.3-2A needs no plan size; the others do. */
-  @Test
-  void withoutAPlanSizeOnlyLowSlopesHaveWidths() {
-    Work work = work();
-    Roof low = new Roof(GABLE, 0.05, Double.NaN, 6);
-    assertThat(of(ZoneDimension.of(CODE_16, low, work)).edgeM()).isCloseTo(3.6, within(1e-12));
-    assertThat(symbols(work)).containsExactly("w_2", "w_3");
-    assertThat(ZoneDimension.of(CODE_16, new Roof(GABLE, 0.3, Double.NaN, 6), work()))
-        .isEqualTo(new Outcome.NotApplicable<>("the plan size of the building is not given"));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"6, 0", "0, 3", "-1, 3", "NaN, 3"})
-  void anEffectiveAreaHasASpanAndAWidth(double span, double width) {
-    assertThat(EffectiveArea.of(CODE_16, span, width, work()))
-        .isInstanceOf(Outcome.NotApplicable.class);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"0", "-1", "NaN"})
-  void noAreaHasNoCoefficient(double area) {
-    assertThat(ExternalCoefficient.of(CODE_16, building(FLAT, 0, 60, 20), patch("1", area), work()))
-        .isInstanceOf(Outcome.NotApplicable.class);
-    assertThat(PanelEqualisation.of(CODE_16, patch("1", area), work()))
-        .isInstanceOf(Outcome.NotApplicable.class);
   }
 
   /** Figure 29.4-8: 0.8 up to 10, 0.4 from 100 sq ft on. */
@@ -237,23 +208,20 @@ class WindWorkTest {
         .isEqualTo(sentence);
   }
 
-  @ParameterizedTest
-  @CsvSource({"-2, MET", "2, MET", "-2.1, NOT_MET"})
-  void aTiltCountsEitherWay(double degrees, PanelCondition.Answer answer) {
-    assertThat(
-            PanelConditions.of(CODE_16, Enclosure.ENCLOSED, setup(6, degrees, 0.5, 36), work())
-                .get(1)
-                .answer())
-        .isEqualTo(answer);
-  }
-
-  /** 26.9: as given, else by the elevation. */
   @Test
-  void aGivenGroundElevationFactorStands() {
+  void theLineOfACoefficientNamesItsZone() {
     Work work = work();
-    WindSite given = new WindSite(50, Exposure.C, 1, Optional.of(0.9), Optional.of(2000.0));
-    assertThat(GroundElevation.of(CODE_16, given, work)).isEqualTo(0.9);
-    assertThat(notes(work)).containsExactly("as given");
+    Coefficients found =
+        of(ExternalCoefficient.of(CODE_16, building(GABLE, 15, 60, 20), patch("2r", 32), work));
+    assertThat(work.lines())
+        .extracting(line -> line.result().meaning().endsWith(", zone 2r"))
+        .containsExactly(false, true);
+    assertThat(found.terms())
+        .extracting(Term::si)
+        .containsExactly(found.positive(), found.negative());
+    assertThat(new Pressures(500, -900).terms())
+        .extracting(Term::si)
+        .containsExactly(500.0, -900.0);
   }
 
   private static List<String> notes(Work work) {
