@@ -1,6 +1,7 @@
 package clampwise.source;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -9,6 +10,8 @@ public final class Nearest {
 
   private static final int LONGEST = 60;
 
+  private static final List<String> ROMAN = List.of("0", "I", "II", "III", "IV", "V");
+
   private Nearest() {}
 
   /** The known word nearest to the written one, if any is near enough to be worth naming. */
@@ -16,6 +19,17 @@ public final class Nearest {
     if (written.isEmpty() || written.length() > LONGEST) {
       return Optional.empty();
     }
+    return roman(written).filter(known::contains).or(() -> nearest(written, known));
+  }
+
+  /** A digit written where categories have Roman numerals. */
+  private static Optional<String> roman(String written) {
+    char first = written.charAt(0);
+    boolean digit = written.length() == 1 && first >= '0' && first < '0' + ROMAN.size();
+    return digit ? Optional.of(ROMAN.get(first - '0')) : Optional.empty();
+  }
+
+  private static Optional<String> nearest(String written, Collection<String> known) {
     String folded = fold(written);
     String best = "";
     int bestDistance = Math.max(1, folded.length() / 3) + 1;

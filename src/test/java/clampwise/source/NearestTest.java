@@ -27,6 +27,13 @@ class NearestTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"1, I", "2, II", "3, III", "4, IV"})
+  void aDigitIsNearestToItsRomanNumeral(String written, String category) {
+    assertThat(Nearest.to(written, List.of("I", "II", "III", "IV"))).contains(category);
+    assertThat(Nearest.to(written, List.of("C1", "C2", "C3", "C4"))).contains("C" + written);
+  }
+
+  @ParameterizedTest
   @CsvSource({"torque", "x", "''", "height"})
   void aWordThatIsFarFromAllFindsNone(String written) {
     assertThat(Nearest.to(written, KEYS)).isEmpty();

@@ -33,7 +33,7 @@ final class ClipLoads {
         panel
             .clipStrength()
             .filter(written -> !plane.fields().isEmpty())
-            .map(written -> PanelStrength.of(written, clips(), plane.method()));
+            .map(written -> PanelStrength.of(written, clips(), plane.standard()));
   }
 
   static void ask(PlaneLoads plane, Answers answers) {

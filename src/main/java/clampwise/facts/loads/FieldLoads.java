@@ -9,9 +9,7 @@ import clampwise.calc.combination.SlopeComponents;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.PlacedModule;
-import clampwise.job.Loads;
 import clampwise.job.ModuleType;
-import clampwise.job.Quantity.Pressure;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -20,13 +18,11 @@ import java.util.Optional;
 /** Loads of the modules of one field. Modules in one place under one snow share theirs. */
 final class FieldLoads {
 
-  /** Standard gravity, exact by definition [m/s²]. */
-  private static final double GRAVITY = 9.80665;
-
   private static final Place NOWHERE = new Place("", 0, 1);
 
   private final FieldSite site;
   private final Standard standard;
+  private final DeadLoad dead;
   private final Map<Key, ModuleLoad> known = new HashMap<>();
   private final Map<String, ModuleLoad> modules = new HashMap<>();
   private final Map<Place, Outcome<Pressures>> winds = new HashMap<>();
@@ -38,6 +34,7 @@ final class FieldLoads {
   private FieldLoads(FieldSite site, Standard standard) {
     this.site = site;
     this.standard = standard;
+    this.dead = new DeadLoad(site);
     this.windUnknown =
         site.field().modules().stream()
             .reduce(
@@ -52,23 +49,9 @@ final class FieldLoads {
     if (site.slopeRad().isEmpty()) {
       return new NotApplicable<>(site.slopeMissing());
     }
-    Optional<String> massless =
-        site.field().modules().stream()
-            .filter(module -> module.type().mass().isEmpty())
-            .map(
-                module ->
-                    site.missing(
-                        "the mass of module " + module.typeName(),
-                        "modules",
-                        module.typeName(),
-                        "mass"))
-            .findFirst();
-    if (massless.isPresent() && site.loads(Loads::dead).isEmpty()) {
-      return new NotApplicable<>(massless.get());
-    }
-    Optional<String> lost = site.lost("the dead load of the array", "loads", "dead");
-    if (lost.isPresent()) {
-      return new NotApplicable<>(lost.get());
+    Optional<String> deadUnknown = new DeadLoad(site).unknown();
+    if (deadUnknown.isPresent()) {
+      return new NotApplicable<>(deadUnknown.get());
     }
     return Standard.of(site).then(standard -> new Result<>(new FieldLoads(site, standard)));
   }
@@ -117,20 +100,9 @@ final class FieldLoads {
   private Actions actions(PlacedModule module, Place place, double snowPa) {
     double slopeRad = site.slopeRad().orElseThrow();
     Effect snow = SlopeComponents.onPlan(snowPa, slopeRad);
-    Actions still = Actions.of(SlopeComponents.onSlope(deadPa(module), slopeRad)).withSnow(snow);
+    Actions still = Actions.of(SlopeComponents.onSlope(dead.pa(module), slopeRad)).withSnow(snow);
     Optional<Pressures> wind = windUnknown.isPresent() ? Optional.empty() : wind(place).result();
     return wind.map(p -> still.withWind(p.towardPa(), p.awayPa())).orElse(still);
-  }
-
-  /** Dead load by area of module: as given for the array, else the module's own weight [Pa]. */
-  double deadPa(PlacedModule module) {
-    return site.loads(Loads::dead)
-        .map(Pressure::pa)
-        .orElseGet(
-            () ->
-                module.type().mass().orElseThrow().kg()
-                    * GRAVITY
-                    / (module.alongM() * module.upM()));
   }
 
   private static Optional<String> reason(Outcome<?> outcome) {

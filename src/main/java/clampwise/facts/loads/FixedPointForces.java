@@ -83,7 +83,7 @@ final class FixedPointForces {
     }
     return panel.pitch().isEmpty()
         ? new NotApplicable<>(plane.ofPanel("the pitch of " + plane.covering(), "pitch"))
-        : PanelStrength.of(panel.fixedPointStrength().get(), fixedPoint(), plane.method());
+        : PanelStrength.of(panel.fixedPointStrength().get(), fixedPoint(), plane.standard());
   }
 
   private String fixedPoint() {

@@ -11,14 +11,12 @@ import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.facts.layout.PlacedModule;
-import clampwise.job.Loads;
 import clampwise.units.Dimension;
 import java.util.List;
 
 /** Writes how the pressures on a module were got, from wind speed and snow to a combination. */
 final class ModuleWork {
 
-  private static final Source GIVEN = Source.of("given", "", "as given");
   private static final Source ASSUMED =
       Source.of("practice", "snow on arrays", "common practice, no source");
 
@@ -85,18 +83,7 @@ final class ModuleWork {
   }
 
   private void dead(PlacedModule module, Work work) {
-    Term load = Term.pressure("D", "dead load", loads.deadPa(module));
-    if (site.loads(Loads::dead).isPresent()) {
-      work.given(load, GIVEN);
-    } else {
-      double massKg = module.type().mass().orElseThrow().kg();
-      work.write(
-          load,
-          work.formula("m*9.80665/A", "m/A"),
-          Source.STATICS,
-          new Term("m", "mass of the module", massKg, Dimension.MASS),
-          Term.area("A", "area of the module", module.alongM() * module.upM()));
-    }
+    Term load = new DeadLoad(site).show(module, work);
     SlopeComponents.onSlope(load, site.slopeRad().orElseThrow(), work);
   }
 

@@ -21,20 +21,24 @@ final class PanelStrength {
    *
    * @param what whose strength it is, such as {@code the clips of steel seams}
    */
-  static Outcome<Double> of(Panel.Strength written, String what, Method method) {
+  static Outcome<Double> of(Panel.Strength written, String what, Standard standard) {
     if (written.loadsAre().isEmpty()) {
       return new NotApplicable<>(
           "whether the strength of "
               + what
               + " is allowable, ultimate or a resistance is not given");
     }
+    Method method = standard.method();
     Work work = Work.unread();
     TestedLoad load =
         new TestedLoad(written.force().n(), meaning(written), factor(written, method));
     Outcome<Double> strengthN =
         method == Method.ASD
             ? load.allowable("p", work).then(strength -> new Result<>(strength.forceN()))
-            : load.design("p", work).then(strength -> new Result<>(strength.forceN()));
+            : standard
+                .design()
+                .of(load, "p", work)
+                .then(strength -> new Result<>(strength.forceN()));
     return strengthN instanceof NotApplicable<Double> none
         ? new NotApplicable<>("the strength of " + what + ": " + none.reason())
         : strengthN;

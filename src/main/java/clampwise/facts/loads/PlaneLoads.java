@@ -4,7 +4,6 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Combination;
-import clampwise.calc.combination.Method;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Subjects;
 import clampwise.facts.layout.PlaneLayout;
@@ -61,8 +60,9 @@ record PlaneLoads(
     return fields.get(0).combinations();
   }
 
-  Method method() {
-    return fields.get(0).loads().standard().method();
+  /** The standards are those of the site, the same for all fields. */
+  Standard standard() {
+    return fields.get(0).loads().standard();
   }
 
   Subject subject() {

@@ -43,6 +43,23 @@ class LoadFactsTest {
             });
   }
 
+  /** By hand: 4 kg x 9.80665 / (1.722 m x 1.134 m) x cos 18.435 degrees x 0.6 is 11.43 Pa. */
+  @Test
+  void theWrittenMassOfHardwareIsDeadLoad() {
+    double bare = upliftOn("A.R2C1", facts());
+    double loaded =
+        upliftOn("A.R2C1", facts("tilt: 0 deg", "tilt: 0 deg\n    hardware-mass: 4 kg"));
+    assertThat(bare - loaded).isCloseTo(11.43, within(0.005));
+  }
+
+  private static double upliftOn(String module, BaseJob job) {
+    return job.facts(ModuleUse.class).stream()
+        .filter(use -> use.module().equals(module) && use.direction().equals("up"))
+        .findFirst()
+        .orElseThrow()
+        .demandPa();
+  }
+
   @Test
   void inTheMiddleOfALargeArrayTheEdgeFactorDoesNotApply() {
     BaseJob facts =
