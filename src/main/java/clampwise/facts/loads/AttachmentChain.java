@@ -55,8 +55,9 @@ final class AttachmentChain<S extends LimitState> implements Chain {
   public List<Section> sections() {
     ChainWriter chain = new ChainWriter(loads.site().measure());
     List<Share> own = shares.of(attachment);
-    new ModuleWork(loads)
-        .write(own.stream().map(Share::module).distinct().toList(), combination(), up(), chain);
+    ModuleWork modules = new ModuleWork(loads);
+    modules.factors(combination(), true, chain);
+    modules.write(own.stream().map(Share::module).distinct().toList(), combination(), up(), chain);
     chain.deciding("From the modules to " + attachment.name(), work -> forces(own, work));
     chain.section("Strength of " + attachment.part().orElseThrow(), this::strength);
     chain.deciding("Share of the strength of " + attachment.name(), this::share);

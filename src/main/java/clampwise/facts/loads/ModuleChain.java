@@ -33,7 +33,9 @@ record ModuleChain(
   @Override
   public List<Section> sections() {
     ChainWriter chain = new ChainWriter(loads.site().measure());
-    new ModuleWork(loads).write(new Case(module, combination, up), chain);
+    ModuleWork work = new ModuleWork(loads);
+    work.factors(combination, false, chain);
+    work.write(new Case(module, combination, up), chain);
     chain.deciding("Rating of " + module.typeName() + " for these clamps", this::rating);
     return chain.sections();
   }

@@ -52,6 +52,12 @@ final class ModuleWork {
         "On " + module.name() + ": " + asked.combination.name(), work -> combine(asked, work));
   }
 
+  /** The partial factors behind a combination, where the standard has any. */
+  void factors(Combination combination, boolean design, ChainWriter chain) {
+    FactorWork factors = new FactorWork(site, combination, design);
+    chain.section("Partial factors of " + combination.name(), factors::write);
+  }
+
   private void wind(Case asked, Work work) {
     loads.standard().wind().result().ifPresent(wind -> wind.show(asked.module, work));
     Actions actions = loads.of(asked.module).actions();
