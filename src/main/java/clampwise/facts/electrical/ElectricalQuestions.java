@@ -30,7 +30,19 @@ public final class ElectricalQuestions {
 
   private static List<Consumer<Wiring>> questions() {
     return List.of(
-        StringVoltages::ask, StringTallies::ask, VoltageClaims::ask, Groundings::ask, Devices::ask);
+        StringVoltages::ask,
+        StringTallies::ask,
+        VoltageClaims::ask,
+        Groundings::ask,
+        Devices::ask,
+        CableQuestions::ask,
+        ConnectorQuestions::ask,
+        ShutdownQuestions::ask,
+        LabelQuestions::ask,
+        ArcQuestions::ask,
+        BondTestQuestions::ask,
+        LugQuestions::ask,
+        BondFuses::ask);
   }
 
   private static List<Class<? extends Fact>> types() {
@@ -41,7 +53,29 @@ public final class ElectricalQuestions {
         GroundingExposure.class,
         GroundPathMade.class,
         DeviceRating.class,
-        SeriesFuse.class);
+        SeriesFuse.class,
+        CableSupport.class,
+        ClipCount.class,
+        ClipRange.class,
+        ClipLoad.class,
+        CableOnRoof.class,
+        CableEdges.class,
+        CableBend.class,
+        ConnectorPair.class,
+        ConnectorPlace.class,
+        ShutdownStart.class,
+        ShutdownVoltage.class,
+        ShutdownTime.class,
+        ShutdownInside.class,
+        LabelNeeded.class,
+        LabelLetters.class,
+        LabelReflects.class,
+        ArcProtection.class,
+        BondTestAsked.class,
+        LugWire.class,
+        LugMetal.class,
+        JumperWire.class,
+        BondFuse.class);
   }
 
   private static void unsaid(Class<? extends Fact> type, Layout layout, Answers answers) {
