@@ -6,6 +6,7 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Fire.Adjacent;
 import clampwise.job.Plane.EdgeKind;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds the planes that meet a plane, and pathways on or across their common edges. */
@@ -37,7 +38,9 @@ final class Neighbours {
       return planes.stream().filter(other -> isNamed(plane, other)).toList();
     }
     boolean gable = planes.size() == 2 && planes.stream().allMatch(p -> has(p, EdgeKind.RIDGE));
-    return gable ? planes.stream().filter(other -> other != plane).toList() : List.of();
+    return gable
+        ? planes.stream().filter(other -> !other.name().equals(plane.name())).toList()
+        : List.of();
   }
 
   private boolean isNamed(PlaneLayout plane, PlaneLayout other) {
@@ -59,6 +62,13 @@ final class Neighbours {
         .anyMatch(other -> count.isWalkable(other) || straddles(plane, other, widthM));
   }
 
+  /** The plane on the other side of a hip or valley, where the job and its shape tell. */
+  Optional<PlaneLayout> across(PlaneLayout plane, PlaneEdge edge) {
+    return of(plane).stream()
+        .filter(other -> slanted(other).anyMatch(far -> isSame(plane, edge, other, far)))
+        .findFirst();
+  }
+
   /** A pathway along a common hip or valley, part of it on either plane. */
   private static boolean straddles(PlaneLayout plane, PlaneLayout other, double widthM) {
     return slanted(plane)
@@ -69,7 +79,7 @@ final class Neighbours {
                     .anyMatch(far -> freeM(plane, edge) + freeM(other, far) + TOUCH_M >= widthM));
   }
 
-  private static Stream<PlaneEdge> slanted(PlaneLayout plane) {
+  static Stream<PlaneEdge> slanted(PlaneLayout plane) {
     return plane.edges().stream()
         .filter(edge -> edge.kind() == EdgeKind.HIP || edge.kind() == EdgeKind.VALLEY);
   }

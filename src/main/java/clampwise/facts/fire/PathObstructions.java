@@ -60,6 +60,6 @@ final class PathObstructions {
   }
 
   private static List<Obstacle> without(List<Obstacle> obstacles, Obstacle one) {
-    return obstacles.stream().filter(other -> other != one).toList();
+    return obstacles.stream().filter(other -> !other.name().equals(one.name())).toList();
   }
 }
