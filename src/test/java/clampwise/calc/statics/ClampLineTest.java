@@ -3,8 +3,6 @@ package clampwise.calc.statics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -81,20 +79,6 @@ class ClampLineTest {
         new ClampLine(new double[] {0, 1, 2}).under(List.of(new ModuleEdge(0, 2, 8)));
     assertThat(forces.reactionsN()).containsExactly(new double[] {3, 10, 3}, within(1e-12));
     assertThat(forces.tributaryN()).containsExactly(new double[] {4, 8, 4}, within(1e-12));
-  }
-
-  @Test
-  void aHundredThousandClampsOnOneLineAddUp() {
-    int modules = 50_000;
-    double[] clamps = new double[2 * modules];
-    List<ModuleEdge> edges = new ArrayList<>();
-    for (int i = 0; i < modules; i++) {
-      clamps[2 * i] = 2.0 * i + 0.3;
-      clamps[2 * i + 1] = 2.0 * i + 1.5;
-      edges.add(new ModuleEdge(2.0 * i, 2.0 * i + 1.8, 500));
-    }
-    double[] forces = new ClampLine(clamps).under(edges).reactionsN();
-    assertThat(Arrays.stream(forces).sum()).isCloseTo(modules * 900.0, within(1e-3));
   }
 
   @Test
