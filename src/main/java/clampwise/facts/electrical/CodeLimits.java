@@ -38,8 +38,14 @@ record CodeLimits(Table table, ElectricalCode code) {
         code.document(),
         edition(),
         row.words().getOrDefault("clause", table.source().clause()),
-        row.words().getOrDefault("obtained", table.source().obtained()),
+        obtained(row, column),
         table.source().validity());
+  }
+
+  /** As of the column, else of the row, else of the table. */
+  private String obtained(Table.Row row, String column) {
+    String ofRow = row.words().getOrDefault("obtained", table.source().obtained());
+    return row.words().getOrDefault(column + "-obtained", ofRow);
   }
 
   private String edition() {
