@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The spacing along a line that a field allows in a wind zone, held against the one its loads
@@ -18,7 +19,7 @@ import java.util.Map;
  * @param pull whether it lifts or presses
  * @param writtenM spacing the field allows [m]
  * @param computedM spacing the loads allow [m]
- * @param pattern the same in seams, in words
+ * @param pattern what carries the loads in seams, in words, where less does not
  */
 public record AllowedSpacing(
     Subject subject,
@@ -34,5 +35,5 @@ public record AllowedSpacing(
     String pull,
     double writtenM,
     double computedM,
-    String pattern)
+    Optional<String> pattern)
     implements Fact {}

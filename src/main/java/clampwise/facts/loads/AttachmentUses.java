@@ -5,7 +5,6 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Method;
 import clampwise.calc.statics.LimitState;
-import clampwise.calc.statics.Resistance;
 import clampwise.calc.statics.Strength;
 import clampwise.calc.statics.TestedLoad;
 import clampwise.calc.trail.Work;
@@ -21,7 +20,6 @@ import clampwise.units.Unit;
 import clampwise.units.Units;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -39,6 +37,7 @@ final class AttachmentUses<S extends LimitState> {
   /** How far tributary width may lie from the beam before both are printed. */
   private static final double OF_BEAM = 0.1;
 
+  private final LoadedField field;
   private final FieldLoads loads;
   private final FieldSite site;
   private final Shares shares;
@@ -49,22 +48,23 @@ final class AttachmentUses<S extends LimitState> {
   private final Map<String, Outcome<Strengths<S>>> strengths = new HashMap<>();
   private final Map<String, Optional<String>> patterns = new HashMap<>();
 
-  private AttachmentUses(
-      FieldLoads loads, Shares shares, Strengths.Conversion<S> conversion, Answers answers) {
-    this.loads = loads;
+  private AttachmentUses(LoadedField field, Strengths.Conversion<S> conversion, Answers answers) {
+    this.field = field;
+    this.loads = field.loads();
     this.site = loads.site();
-    this.shares = shares;
+    this.shares = field.shares();
     this.demands = new Demands(loads, shares);
     this.parts = new FieldParts(site);
     this.conversion = conversion;
     this.answers = answers;
   }
 
-  static void ask(FieldLoads loads, Shares shares, Answers answers) {
-    if (loads.standard().method() == Method.ASD) {
-      new AttachmentUses<LimitState.Asd>(loads, shares, TestedLoad::allowable, answers).ask();
+  static void ask(LoadedField field, Answers answers) {
+    Standard standard = field.loads().standard();
+    if (standard.method() == Method.ASD) {
+      new AttachmentUses<LimitState.Asd>(field, TestedLoad::allowable, answers).ask();
     } else {
-      new AttachmentUses<LimitState.Lrfd>(loads, shares, loads.standard().design(), answers).ask();
+      new AttachmentUses<LimitState.Lrfd>(field, standard.design(), answers).ask();
     }
   }
 
@@ -74,9 +74,7 @@ final class AttachmentUses<S extends LimitState> {
         .windUnknown()
         .or(loads::snowUnknown)
         .ifPresent(reason -> missing(site.subject().part("pressure"), reason));
-    if (loads.windUnknown().isEmpty()) {
-      site.field().attachments().forEach(this::ask);
-    }
+    site.field().attachments().forEach(this::ask);
   }
 
   private void ask(Attachment attachment) {
@@ -104,39 +102,27 @@ final class AttachmentUses<S extends LimitState> {
       if (known instanceof NotApplicable<Strengths<S>> none) {
         answers.missing(AttachmentUse.class, subject, none.reason(), part.at());
       } else if (known instanceof Result<Strengths<S>> strong) {
-        unstated(part, strong.value().resistance());
+        strong
+            .value()
+            .unstated(part)
+            .forEach(
+                (way, reason) ->
+                    answers.missing(AttachmentUse.class, subject.part(way), reason, part.at()));
       }
     }
     return known;
   }
 
-  /** What a test leaves open is not checked, once for each part. */
-  private void unstated(Text part, Resistance<S> resistance) {
-    Map<String, Optional<Strength<S>>> stated = new LinkedHashMap<>();
-    stated.put("away from the roof", resistance.up());
-    stated.put("toward the roof", resistance.down());
-    stated.put("along the seam", resistance.slope());
-    stated.forEach(
-        (direction, strength) -> {
-          if (strength.isEmpty()) {
-            Subject subject = site.subject().part("attachment " + part).part(direction);
-            String reason = "the test of " + part + " states no load " + direction;
-            answers.missing(AttachmentUse.class, subject, reason, part.at());
-          }
-        });
-  }
-
   private void answer(Attachment attachment, Strengths<S> strong) {
-    boolean snow = loads.snowUnknown().isEmpty();
-    Optional<Used> up = demands.worst(attachment, strong, true);
-    Optional<Used> down = snow ? demands.worst(attachment, strong, false) : Optional.empty();
-    Stream.concat(up.stream(), down.stream())
+    Stream.of(true, false)
+        .flatMap(up -> demands.worst(attachment, strong, up).stream())
         .max(BY_SHARE)
         .ifPresent(used -> answers.add(fact(attachment, strong, used)));
   }
 
   private AttachmentUse fact(Attachment attachment, Strengths<S> strong, Used used) {
     boolean up = used.force().normalN() > 0;
+    double noteAbove = site.limits().get("utilisation-note").si();
     Limit most = site.limits().get("utilisation-most");
     String zone = attachment.zone().map(area -> area.name()).orElse("");
     Subject cause = site.subject().part("attach").part("zone " + zone);
@@ -161,8 +147,10 @@ final class AttachmentUses<S extends LimitState> {
         strength(resistance.slope()),
         rounded(used.utilisation().together()),
         most.si(),
-        site.limits().get("utilisation-note").si(),
-        pattern(zone, attachment, strong),
+        noteAbove,
+        used.utilisation().together() > noteAbove
+            ? pattern(zone, attachment, strong)
+            : Optional.empty(),
         Optional.of(
             AttachmentChain.of(
                 new AttachmentChain.Subject(loads, shares, attachment, used), strong, conversion)),
@@ -179,9 +167,20 @@ final class AttachmentUses<S extends LimitState> {
   }
 
   private Optional<String> pattern(String zone, Attachment attachment, Strengths<S> strong) {
+    Text part = attachment.part().orElseThrow();
     return patterns.computeIfAbsent(
-        zone + "\n" + attachment.part().orElseThrow(),
-        key -> new ZoneSpacings(loads).of(zone, strong).map(ZoneSpacings.Allowed::pattern));
+        zone + "\n" + part,
+        key ->
+            SeamPatterns.of(
+                field,
+                site.field().attachments().stream().filter(a -> isLike(a, attachment)).toList(),
+                strong));
+  }
+
+  /** The same part in the same zone. */
+  private static boolean isLike(Attachment one, Attachment other) {
+    return one.part().map(Text::value).equals(other.part().map(Text::value))
+        && one.zone().equals(other.zone());
   }
 
   private Method method() {

@@ -40,12 +40,17 @@ final class Demands {
    */
   <S extends LimitState> Optional<Used> worst(
       Attachment attachment, Strengths<S> strengths, boolean up) {
+    return worst(shares.of(attachment), strengths, up);
+  }
+
+  /** The same of an attachment that carries these parts of modules. */
+  <S extends LimitState> Optional<Used> worst(List<Share> own, Strengths<S> strengths, boolean up) {
     DoublePredicate counts = up ? normalN -> normalN > 0 : normalN -> normalN <= 0;
-    List<Share> own = shares.of(attachment);
     Used worst = null;
     for (int k = 0; k < loads.standard().combinations().size(); k++) {
       Force force = force(own, k, up);
-      if (counts.test(force.normalN)
+      if (loads.isKnown(loads.standard().combinations().get(k), up)
+          && counts.test(force.normalN)
           && Utilisation.of(
                   new Demand<S>(force.normalN, force.alongN),
                   strengths.resistance(),

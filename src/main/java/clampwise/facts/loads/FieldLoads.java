@@ -4,6 +4,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.combination.Actions;
+import clampwise.calc.combination.Combination;
 import clampwise.calc.combination.Effect;
 import clampwise.calc.combination.SlopeComponents;
 import clampwise.calc.trail.Work;
@@ -76,6 +77,12 @@ final class FieldLoads {
   /** Why the snow on the field is not known, if so; the loads then have none. */
   Optional<String> snowUnknown() {
     return reason(standard.snow());
+  }
+
+  /** Whether all actions of a combination are known, as far as loads that way ask for them. */
+  boolean isKnown(Combination combination, boolean up) {
+    boolean wind = windUnknown.isEmpty() || combination.factors().wind() == 0 && !up;
+    return wind && (up || snowUnknown().isEmpty());
   }
 
   private Place place(PlacedModule module) {

@@ -74,10 +74,10 @@ public final class LoadQuestions {
   private static void ask(LoadedField field, Answers answers) {
     FieldLoads loads = field.loads();
     Shares shares = field.shares();
-    AttachmentUses.ask(loads, shares, answers);
+    AttachmentUses.ask(field, answers);
     ModuleUses.ask(loads, answers);
     MixedStates.ask(loads.site(), loads.standard(), answers);
-    AllowedSpacings.ask(loads, answers);
+    AllowedSpacings.ask(field, answers);
     ColumnSlips.ask(field, answers);
     PriedEdges.ask(field, answers);
     EqualisationCredits.ask(loads, answers);

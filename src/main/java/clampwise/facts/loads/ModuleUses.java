@@ -18,18 +18,26 @@ import clampwise.job.ModuleType.LoadBasis;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Unreadable;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Holds the net pressure on each module of a field against the design rating of the row of its
  * clamp-zone table that holds all its clamps.
  */
 final class ModuleUses {
+
+  private static final String NO_ROW =
+      "no row of its clamp-zone table holds a clamp on each half of its edges";
 
   private final FieldLoads loads;
   private final FieldSite site;
@@ -39,10 +47,14 @@ final class ModuleUses {
   private final Map<String, List<Grip>> grips = new HashMap<>();
   private final Map<ModuleLoad, Extremes> extremes = new IdentityHashMap<>();
 
-  private record Extremes(Combined up, Combined down) {}
+  private record Extremes(Optional<Combined> up, Optional<Combined> down) {}
 
   /** A pressure held against a rating. */
-  private record Case(String direction, Combination combination, double demandPa, Pressure rated) {}
+  private record Case(String direction, Combination combination, double demandPa, Pressure rated) {
+    private Case {
+      demandPa = Math.max(0, demandPa);
+    }
+  }
 
   private ModuleUses(FieldLoads loads, Answers answers) {
     this.loads = loads;
@@ -55,10 +67,8 @@ final class ModuleUses {
   static void ask(FieldLoads loads, Answers answers) {
     ModuleUses uses = new ModuleUses(loads, answers);
     uses.missingActions();
-    if (loads.windUnknown().isEmpty()) {
-      uses.collect();
-      uses.site.field().modules().forEach(uses::ask);
-    }
+    uses.collect();
+    uses.site.field().modules().forEach(uses::ask);
   }
 
   private void missingActions() {
@@ -110,34 +120,37 @@ final class ModuleUses {
             "loads-are");
   }
 
+  /** Rows that hold a clamp on each half of each held edge; more clamps beside it do no harm. */
   private static List<ClampZone> rows(PlacedModule module, List<Grip> grips) {
+    Collection<List<Grip>> halves =
+        grips.stream()
+            .collect(Collectors.groupingBy(grip -> List.of(grip.edge(), grip.half())))
+            .values();
     return ClampZones.of(module.type(), module.clampedSide()).rows().stream()
-        .filter(
-            row ->
-                grips.stream().allMatch(grip -> ClampZones.holds(row, Snap.m(grip.fromCornerM()))))
+        .filter(row -> halves.stream().allMatch(half -> half.stream().anyMatch(in(row))))
         .toList();
+  }
+
+  private static Predicate<Grip> in(ClampZone row) {
+    return grip -> ClampZones.holds(row, Snap.m(grip.fromCornerM()));
   }
 
   private void answer(PlacedModule module, List<ClampZone> rows) {
     if (rows.isEmpty()) {
-      missing(Subjects.module(module), "no row of its clamp-zone table holds all its clamps");
+      missing(Subjects.module(module), NO_ROW);
       return;
     }
     Extremes worst = extremes.computeIfAbsent(loads.of(module), this::extremes);
     Optional<Case> up =
-        rated(rows, ClampZone::up)
-            .map(p -> new Case("up", worst.up.combination(), Math.max(0, -worst.up.normalUp()), p));
+        worst.up.flatMap(
+            most ->
+                rated(rows, ClampZone::up)
+                    .map(p -> new Case("up", most.combination(), -most.normalUp(), p)));
     Optional<Case> down =
-        loads.snowUnknown().isPresent()
-            ? Optional.empty()
-            : rated(rows, ClampZone::down)
-                .map(
-                    p ->
-                        new Case(
-                            "down",
-                            worst.down.combination(),
-                            Math.max(0, worst.down.normalDown()),
-                            p));
+        worst.down.flatMap(
+            most ->
+                rated(rows, ClampZone::down)
+                    .map(p -> new Case("down", most.combination(), most.normalDown(), p)));
     if (up.isEmpty() && down.isEmpty()) {
       missing(Subjects.module(module), module.typeName() + " has no rating for these clamps");
     } else {
@@ -154,15 +167,15 @@ final class ModuleUses {
   }
 
   private Extremes extremes(ModuleLoad load) {
-    Combined up = null;
-    Combined down = null;
-    for (Combination each : loads.standard().service()) {
-      Combined effect = each.of(load.actions());
-      up = up == null || effect.normalUp() < up.normalUp() ? effect : up;
-      down = down == null || effect.normalDown() > down.normalDown() ? effect : down;
-    }
     return new Extremes(
-        java.util.Objects.requireNonNull(up), java.util.Objects.requireNonNull(down));
+        effects(load, true).min(Comparator.comparingDouble(Combined::normalUp)),
+        effects(load, false).max(Comparator.comparingDouble(Combined::normalDown)));
+  }
+
+  private Stream<Combined> effects(ModuleLoad load, boolean up) {
+    return loads.standard().service().stream()
+        .filter(combination -> loads.isKnown(combination, up))
+        .map(combination -> combination.of(load.actions()));
   }
 
   private static Optional<Pressure> rated(

@@ -35,10 +35,11 @@ final class Shares {
    * The part of one module edge that an attachment carries.
    *
    * @param edge the module edge
+   * @param alongM where the attachment stands along the eave [m]
    * @param areaM2 area of module whose load it carries by beam theory; negative for prying [m²]
    * @param tributaryM2 the same by tributary width [m²]
    */
-  record Share(ModuleEdge edge, double areaM2, double tributaryM2) {
+  record Share(ModuleEdge edge, double alongM, double areaM2, double tributaryM2) {
 
     PlacedModule module() {
       return edge.module();
@@ -79,16 +80,26 @@ final class Shares {
       clamps.forEach(clamp -> tipping.add(clamp.name()));
       return;
     }
-    PlacedModule module = edge.module();
-    double[] placesM = clamps.stream().mapToDouble(c -> c.alongM() - module.leftM()).toArray();
-    double[] shareM = shareM(module.alongM(), placesM);
-    double[] widthsM = Tributary.widthsM(0, module.alongM(), placesM);
-    double halfM = module.upM() / 2;
+    List<Share> own = on(edge, clamps.stream().map(Attachment::alongM).toList());
     for (int i = 0; i < clamps.size(); i++) {
       byAttachment
           .computeIfAbsent(clamps.get(i).name(), name -> new ArrayList<>(2))
-          .add(new Share(edge, shareM[i] * halfM, widthsM[i] * halfM));
+          .add(own.get(i));
     }
+  }
+
+  /** What each of two or more clamps on an edge carries, by their places along the eave [m]. */
+  List<Share> on(ModuleEdge edge, List<Double> clampsM) {
+    PlacedModule module = edge.module();
+    double[] placesM = clampsM.stream().mapToDouble(m -> m - module.leftM()).toArray();
+    double[] shareM = shareM(module.alongM(), placesM);
+    double[] widthsM = Tributary.widthsM(0, module.alongM(), placesM);
+    double halfM = module.upM() / 2;
+    List<Share> own = new ArrayList<>(placesM.length);
+    for (int i = 0; i < placesM.length; i++) {
+      own.add(new Share(edge, clampsM.get(i), shareM[i] * halfM, widthsM[i] * halfM));
+    }
+    return own;
   }
 
   /** Length of edge whose even load each clamp carries [m]. */

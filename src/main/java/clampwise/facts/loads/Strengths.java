@@ -20,6 +20,8 @@ import clampwise.job.RoofAttachment;
 import clampwise.job.Tested;
 import clampwise.job.Text;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -38,6 +40,22 @@ record Strengths<S extends LimitState>(
   @FunctionalInterface
   interface Conversion<S extends LimitState> {
     Outcome<Strength<S>> of(TestedLoad load, String direction, Work work);
+  }
+
+  /** What the test of a part leaves open: each direction, and the reason it is not checked. */
+  Map<String, String> unstated(Text part) {
+    Map<String, String> open = new LinkedHashMap<>();
+    unstated("away from the roof", resistance.up(), part, open);
+    unstated("toward the roof", resistance.down(), part, open);
+    unstated("along the seam", resistance.slope(), part, open);
+    return open;
+  }
+
+  private static <S extends LimitState> void unstated(
+      String way, Optional<Strength<S>> strength, Text part, Map<String, String> open) {
+    if (strength.isEmpty()) {
+      open.put(way, "the test of " + part + " states no load " + way);
+    }
   }
 
   /** The test that holds for a part on a covering of known metal and thickness, if any does. */
