@@ -124,7 +124,7 @@ final class AttachmentUses<S extends LimitState> {
     boolean up = used.force().normalN() > 0;
     double noteAbove = site.limits().get("utilisation-note").si();
     Limit most = site.limits().get("utilisation-most");
-    String zone = attachment.zone().map(area -> area.name()).orElse("");
+    String zone = attachment.zone().map(area -> area.name()).orElse(FieldLoads.NO_ZONE);
     Subject cause = site.subject().part("attach").part("zone " + zone);
     Unit unit = unit(strong.row());
     var resistance = strong.resistance();

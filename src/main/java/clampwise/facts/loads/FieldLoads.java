@@ -10,6 +10,8 @@ import clampwise.calc.combination.SlopeComponents;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.PlacedModule;
+import clampwise.facts.layout.ZoneArea;
+import clampwise.facts.layout.ZoneLookup;
 import clampwise.job.ModuleType;
 import java.util.HashMap;
 import java.util.Map;
@@ -19,12 +21,14 @@ import java.util.Optional;
 /** Loads of the modules of one field. Modules in one place under one snow share theirs. */
 final class FieldLoads {
 
-  private static final Place NOWHERE = new Place("", 0, 1);
+  /** What stands for the zone where the zones of the roof are not known. */
+  static final String NO_ZONE = "unknown";
 
   private final FieldSite site;
   private final Standard standard;
   private final DeadLoad dead;
   private final Map<Key, ModuleLoad> known = new HashMap<>();
+  private final ZoneLookup zones;
   private final Map<String, ModuleLoad> modules = new HashMap<>();
   private final Map<Place, Outcome<Pressures>> winds = new HashMap<>();
   private final Map<String, Place> places = new HashMap<>();
@@ -35,6 +39,7 @@ final class FieldLoads {
   private FieldLoads(FieldSite site, Standard standard) {
     this.site = site;
     this.standard = standard;
+    this.zones = new ZoneLookup(site.plane().zones());
     this.dead = new DeadLoad(site);
     this.windUnknown =
         site.field().modules().stream()
@@ -88,7 +93,17 @@ final class FieldLoads {
   private Place place(PlacedModule module) {
     return places.computeIfAbsent(
         module.name(),
-        name -> standard.wind().result().map(wind -> wind.place(module)).orElse(NOWHERE));
+        name ->
+            standard
+                .wind()
+                .result()
+                .map(wind -> wind.place(module))
+                .orElseGet(() -> new Place(zone(module), 0, 1)));
+  }
+
+  /** Where a module lies, though its wind is not known. */
+  private String zone(PlacedModule module) {
+    return zones.of(module).stream().findFirst().map(ZoneArea::name).orElse(NO_ZONE);
   }
 
   private Outcome<Pressures> wind(Place place) {
