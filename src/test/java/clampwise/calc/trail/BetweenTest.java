@@ -50,9 +50,9 @@ class BetweenTest {
   }
 
   @Test
-  void aWireIsMeasuredInSquareMillimetresOrByGauge() {
+  void aWireIsMeasuredByItsArea() {
     assertThat(Measure.METRIC.of(Dimension.WIRE_SIZE)).isEqualTo(Units.SQUARE_MILLIMETRE);
-    assertThat(Measure.IMPERIAL.of(Dimension.WIRE_SIZE)).isEqualTo(Units.AWG);
+    assertThat(Measure.IMPERIAL.of(Dimension.WIRE_SIZE)).isEqualTo(Units.KCMIL);
   }
 
   private static Table.Row row(double x, double y) {
