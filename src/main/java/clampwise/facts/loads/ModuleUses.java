@@ -151,10 +151,10 @@ final class ModuleUses {
             most ->
                 rated(rows, ClampZone::down)
                     .map(p -> new Case("down", most.combination(), most.normalDown(), p)));
-    if (up.isEmpty() && down.isEmpty()) {
-      missing(Subjects.module(module), module.typeName() + " has no rating for these clamps");
-    } else {
+    if (up.isPresent() || down.isPresent()) {
       answers.add(fact(module, governing(up, down)));
+    } else if (rated(rows, ClampZone::up).or(() -> rated(rows, ClampZone::down)).isEmpty()) {
+      missing(Subjects.module(module), module.typeName() + " has no rating for these clamps");
     }
   }
 
