@@ -52,7 +52,7 @@ class ExamplesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"barn", "workshop-ribs"})
+  @ValueSource(strings = {"barn", "farmhouse", "workshop-ribs"})
   void buildingsDrawnCleanHaveNoErrors(String example) {
     Review review = REVIEWER.review(EXAMPLES.resolve(example).resolve("job.yaml"));
     assertThat(review.problems()).isEmpty();

@@ -41,7 +41,10 @@ public final class FireQuestions {
           StraightPath.class,
           HatchRing.class,
           HatchPath.class,
-          SmokeVentRing.class);
+          SmokeVentRing.class,
+          HipSetback.class,
+          ArraySides.class,
+          ClearPath.class);
 
   private FireQuestions() {}
 
@@ -88,6 +91,7 @@ public final class FireQuestions {
       return;
     }
     Outcome<Coverage> coverage = Coverage.of(access.layout());
+    new LocalRules(access, coverage).ask();
     if (access.occupancy() == Occupancy.DWELLING) {
       dwelling(access, coverage);
     } else {
@@ -103,11 +107,22 @@ public final class FireQuestions {
         .limit("escape-path-width")
         .ifPresent(width -> new EscapeOpenings(access, coverage, width).ask());
     if (!steep.isEmpty()) {
-      access.limit("pathway-width").ifPresent(width -> pathways(access, coverage, width, steep));
+      pathwayWidth(access).ifPresent(width -> pathways(access, coverage, width, steep));
+      access
+          .limit("hip-distance")
+          .ifPresent(least -> new HipSetbacks(access, coverage, least).ask(steep));
       access
           .limit("ridge-wide")
           .ifPresent(wide -> new RidgeSetbacks(access, coverage, wide).ask(steep));
     }
+  }
+
+  /** The width of pathways, where they are asked for by plane. */
+  private static Optional<Limit> pathwayWidth(Access access) {
+    return access
+        .limit("pathway-planes-least")
+        .or(() -> access.limit("own-plane-pathways-least"))
+        .flatMap(asked -> access.limit("pathway-width"));
   }
 
   private static void pathways(

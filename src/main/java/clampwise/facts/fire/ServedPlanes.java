@@ -57,7 +57,8 @@ final class ServedPlanes {
         .or(() -> access.limit("own-plane-pathways-least"));
   }
 
-  private void own(PlaneLayout plane, Limit least) {
+  /** Asks for pathways on a plane itself. */
+  void own(PlaneLayout plane, Limit least) {
     int found = count.pastModules(plane);
     Optional<Dropped> drop =
         least.si() > 1 ? Clearing.ofBothSides(plane, width.si()) : Clearing.of(plane, width.si());

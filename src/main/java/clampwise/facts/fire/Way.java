@@ -54,13 +54,20 @@ record Way(
     return new Way(List.of(), List.of(), left, right);
   }
 
-  private static Predicate<PlaneEdge> lowest(PlaneLayout plane) {
+  /** Ways from the left side of a plane to its right side. */
+  static List<Way> across(PlaneLayout plane) {
+    Predicate<PlaneEdge> ends = lowest(plane).or(highest(plane));
+    Predicate<PlaneEdge> left = edge -> edge.line().p1.y < edge.line().p0.y;
+    return between(plane.edges(), left.and(ends.negate()), left.or(ends).negate());
+  }
+
+  static Predicate<PlaneEdge> lowest(PlaneLayout plane) {
     double lowM = box(plane).getMinY();
     return edge -> isAt(edge, lowM);
   }
 
   /** The ridge; the upper edge of a plane that has none, such as a monoslope. */
-  private static Predicate<PlaneEdge> highest(PlaneLayout plane) {
+  static Predicate<PlaneEdge> highest(PlaneLayout plane) {
     if (plane.edges().stream().anyMatch(edge -> edge.kind() == EdgeKind.RIDGE)) {
       return edge -> edge.kind() == EdgeKind.RIDGE;
     }
