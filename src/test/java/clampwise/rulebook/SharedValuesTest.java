@@ -27,10 +27,12 @@ class SharedValuesTest {
           "field-without-lug",
           "attachment-holds-no-module",
           "hatch-without-path",
+          "no-clear-path-across",
           "obstruction-in-pathway",
           "ridge-setback-too-small",
           "smoke-path-too-narrow",
-          "smoke-vent-hemmed-in");
+          "smoke-vent-hemmed-in",
+          "too-few-free-sides");
 
   @Test
   void aFieldLikeTheFirstNeitherAddsNorHidesAFindingAtTheSameValue() {
