@@ -125,7 +125,7 @@ class EnWorkTest {
 
   /** Case A-E3, 12 by 8 m: F ends 3 m along the eave, and F is worse than G [library]. */
   @ParameterizedTest
-  @CsvSource({"1, F", "3, F", "3.1, G", "8.9, G", "9, F"})
+  @CsvSource({"0.5, F", "1, F", "3, F", "3.1, G", "8.9, G", "9, F"})
   void onABorderTheWorseZoneHolds(double alongM, String zone) {
     EnRoof gable = EnRoof.duopitch(Math.toRadians(10), 12, 8, 7);
     RoofWind wind = RoofWind.of(Shipped.enWind(), gable, 1439, 10, work()).result().orElseThrow();

@@ -18,6 +18,9 @@ public final class Recomputed {
   public static void check(Work work) {
     List<Line> computed = work.lines().stream().filter(l -> !l.formula().isEmpty()).toList();
     assertThat(computed).as("lines with a formula").isNotEmpty();
+    assertThat(work.lines())
+        .as("inputs without a formula")
+        .noneMatch(line -> line.formula().isEmpty() && !line.inputs().isEmpty());
     computed.forEach(line -> check(line, work.measure()));
   }
 
