@@ -2,7 +2,6 @@ package clampwise.facts.loads;
 
 import clampwise.calc.Outcome;
 import clampwise.calc.combination.Combination;
-import clampwise.calc.statics.BeamLoad;
 import clampwise.calc.statics.BeamWork;
 import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Line;
@@ -11,25 +10,26 @@ import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How the load of a clip was got: its seam as a beam under the attachments, and under wind on the
  * bare roof if that is compared.
  *
  * @param clip number of the clip on its seam, from 0
- * @param roof loads of the bare roof; empty if they are not compared
- * @param roofClip number of the clip that the bare roof loads most in the same zone, from 0
+ * @param roof the clip under the bare roof that it is held against, if it is held against one
  */
-record ClipChain(ClipPath path, int clip, List<BeamLoad> roof, int roofClip) implements Chain {
+record ClipChain(ClipPath path, int clip, Optional<BareSeam> roof) implements Chain {
 
   @Override
   public List<Section> sections() {
     ChainWriter chain = new ChainWriter(path.plane().fields().get(0).site().measure());
     chain.section("Attachments on " + path.run().name(), this::pulls);
     chain.deciding("From " + path.run().name() + " to its clips", this::clip);
-    if (!roof.isEmpty()) {
-      chain.deciding("Wind on the bare roof along " + path.run().name(), this::bare);
-    }
+    roof.ifPresent(
+        bare ->
+            chain.deciding(
+                "Wind on the bare roof along " + bare.run().name(), work -> bare(bare, work)));
     return chain.sections();
   }
 
@@ -44,20 +44,24 @@ record ClipChain(ClipPath path, int clip, List<BeamLoad> roof, int roofClip) imp
   }
 
   private void clip(Work work) {
-    most(path.loads(), "", "C", clip, work);
+    pull("C", clip, BeamWork.show(path.seam(), path.loads(), "", work), work);
   }
 
-  private void bare(Work work) {
-    most(roof, "_e", "C_r", roofClip, work);
+  private static void bare(BareSeam bare, Work work) {
+    pull("C_r", bare.clip(), BeamWork.show(bare.seam(), bare.loads(), "_e", work), work);
   }
 
-  private void most(List<BeamLoad> loads, String mark, String symbol, int number, Work work) {
-    Outcome<List<Term>> reactions = BeamWork.show(path.seam(), loads, mark, work);
-    if (reactions instanceof Outcome.Result<List<Term>> known) {
-      Term reaction = known.value().get(number);
-      Term pull = Term.force(symbol, "pull on the clip", reaction.si());
-      work.write(pull, reaction.symbol(), Source.STATICS, reaction);
-    }
+  private static void pull(String symbol, int clip, Outcome<List<Term>> reactions, Work work) {
+    reactions
+        .result()
+        .map(known -> known.get(clip))
+        .ifPresent(
+            reaction ->
+                work.write(
+                    Term.force(symbol, "pull on the clip", reaction.si()),
+                    reaction.symbol(),
+                    Source.STATICS,
+                    reaction));
   }
 
   /** Chains about one clip are equal; what they would work out is not compared. */
@@ -66,8 +70,7 @@ record ClipChain(ClipPath path, int clip, List<BeamLoad> roof, int roofClip) imp
     return other instanceof ClipChain chain
         && path.subject().equals(chain.path.subject())
         && clip == chain.clip
-        && roofClip == chain.roofClip
-        && roof.isEmpty() == chain.roof.isEmpty();
+        && roof.map(BareSeam::forceN).equals(chain.roof.map(BareSeam::forceN));
   }
 
   @Override

@@ -10,7 +10,11 @@ import clampwise.finding.Subject;
 import clampwise.job.Panel;
 import clampwise.job.Quantity.Length;
 import clampwise.source.Span;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Follows the uplift of the attachments along their seams to the clips: each seam is a continuous
@@ -18,12 +22,11 @@ import java.util.Optional;
  */
 final class ClipLoads {
 
-  private static final int LEAST_CLIPS = 2;
-
   private final PlaneLoads plane;
   private final Panel panel;
   private final Answers answers;
   private final Optional<Outcome<Double>> strengthN;
+  private final List<ClipShare> shares = new ArrayList<>();
 
   private ClipLoads(PlaneLoads plane, Panel panel, Answers answers) {
     this.plane = plane;
@@ -49,6 +52,7 @@ final class ClipLoads {
       strengthMissing().ifPresent(reason -> missing(ClipUse.class, subject(), reason));
       ClipPaths paths = new ClipPaths(plane, pitchM());
       SeamRun.of(plane, plane.plane().endLapsM()).forEach(run -> ask(run, paths));
+      addShares();
     }
   }
 
@@ -94,7 +98,7 @@ final class ClipLoads {
   private void ask(SeamRun run, ClipPaths paths) {
     double[] clipsM = run.supportsM(plane.plane().supports());
     Subject subject = plane.subject().part(run.name());
-    if (clipsM.length < LEAST_CLIPS) {
+    if (clipsM.length < ClipPaths.LEAST_CLIPS) {
       String reason = run.name() + " lies on fewer than two clip lines";
       missing(ClipUse.class, subject, reason);
       missing(ClipShare.class, subject, reason);
@@ -118,11 +122,30 @@ final class ClipLoads {
       answers.add(path.use(strong.get(), bare));
     } else if (isStrengthLost()) {
       missing(ClipShare.class, path.subject(), "what " + clips() + " may take could not be read");
-    } else if (bare instanceof Result<ClipPath.Bare> known) {
-      answers.add(path.share(known.value()));
-    } else if (bare instanceof NotApplicable<ClipPath.Bare> none) {
-      missing(ClipShare.class, path.subject(), none.reason());
+    } else {
+      Outcome<ClipShare> share =
+          bare.then(
+              own ->
+                  paths
+                      .mostOfPlane(path.combination())
+                      .then(most -> new Result<>(path.share(own, most))));
+      share.result().ifPresent(shares::add);
+      if (share instanceof NotApplicable<ClipShare> none) {
+        missing(ClipShare.class, path.subject(), none.reason());
+      }
     }
+  }
+
+  /** Where a clip of a field gets too much, the lesser ones are the same mistake. */
+  private void addShares() {
+    Set<Subject> worse =
+        shares.stream()
+            .filter(ClipShare::isAboveAll)
+            .map(ClipShare::cause)
+            .collect(Collectors.toSet());
+    shares.stream()
+        .map(share -> worse.contains(share.cause()) ? share.besideWorse() : share)
+        .forEach(answers::add);
   }
 
   private double pitchM() {

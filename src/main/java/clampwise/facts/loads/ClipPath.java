@@ -85,7 +85,7 @@ record ClipPath(
         rounded(strengthN),
         bare.result().map(known -> roof(known.reactionsN[mostOfZone(clip, known)])),
         spread(nearest, pullN(clip) / strengthN),
-        Optional.of(new ClipChain(this, clip, List.of(), 0)));
+        Optional.of(new ClipChain(this, clip, Optional.empty())));
   }
 
   private String roof(double roofN) {
@@ -102,8 +102,21 @@ record ClipPath(
     return most;
   }
 
-  /** The clip that gets most in comparison with what the bare roof brings to the clips there. */
-  ClipShare share(Bare bare) {
+  /**
+   * The most loaded clip where it gets more than the bare roof brings to any clip of the plane,
+   * else the one that gets most in comparison with what the bare roof brings to the clips there.
+   */
+  ClipShare share(Bare bare, BareSeam most) {
+    int highest = 0;
+    for (int i = 1; i < reactionsN.length; i++) {
+      highest = reactionsN[i] > reactionsN[highest] ? i : highest;
+    }
+    return pullN(highest) > rounded(most.forceN())
+        ? share(highest, bare, most, most)
+        : share(atItsPlace(bare), bare, most);
+  }
+
+  private int atItsPlace(Bare bare) {
     double[] mostN = new double[bare.reactionsN.length];
     for (int i = 0; i < mostN.length; i++) {
       mostN[i] = bare.reactionsN[mostOfZone(i, bare)];
@@ -112,13 +125,18 @@ record ClipPath(
     for (int i = 1; i < reactionsN.length; i++) {
       worst = reactionsN[i] / mostN[i] > reactionsN[worst] / mostN[worst] ? i : worst;
     }
-    return share(worst, bare);
+    return worst;
   }
 
-  private ClipShare share(int clip, Bare bare) {
+  private ClipShare share(int clip, Bare bare, BareSeam most) {
+    int own = mostOfZone(clip, bare);
+    double ownN = bare.reactionsN[own];
+    return share(clip, bare, most, new BareSeam(run, seam, bare.loads, own, ownN, zone(clip)));
+  }
+
+  /** A clip of this seam, held against a clip of a bare one. */
+  private ClipShare share(int clip, Bare bare, BareSeam most, BareSeam against) {
     SeamRun.Pull nearest = nearest(clip);
-    int roofClip = mostOfZone(clip, bare);
-    double ownN = bare.reactionsN[roofClip];
     return new ClipShare(
         subject(),
         cause(nearest),
@@ -130,9 +148,12 @@ record ClipPath(
         combinationName(),
         clipM(clip),
         pullN(clip),
-        rounded(ownN),
-        spread(nearest, pullN(clip) / ownN),
-        Optional.of(new ClipChain(this, clip, bare.loads, roofClip)));
+        rounded(bare.reactionsN[mostOfZone(clip, bare)]),
+        most.zone(),
+        rounded(most.forceN()),
+        false,
+        spread(nearest, pullN(clip) / against.forceN()),
+        Optional.of(new ClipChain(this, clip, Optional.of(against))));
   }
 
   private String zone(int clip) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * What the attachments on a seam bring to a clip, held against what wind on the bare roof would
- * bring to the clips there.
+ * bring to the clips there, and to any clip of the plane.
  *
  * @param seam the seam, such as {@code seam 12}
  * @param zone wind zone of the clip
@@ -19,6 +19,9 @@ import java.util.Optional;
  * @param forceN pull on the clip from the attachments [N]
  * @param roofN most that wind on the bare roof brings to a clip of this seam in this zone, in the
  *     same combination [N]
+ * @param mostZone wind zone of the clip of the plane that wind on the bare roof loads most
+ * @param mostN what wind on the bare roof brings to that clip, in the same combination [N]
+ * @param worseOnField whether some clip under the same field gets more than that
  * @param spread how the load may be spread, in words
  * @param chain how the pull was got
  */
@@ -34,6 +37,35 @@ public record ClipShare(
     double clipM,
     double forceN,
     double roofN,
+    String mostZone,
+    double mostN,
+    boolean worseOnField,
     String spread,
     Optional<Chain> chain)
-    implements Fact {}
+    implements Fact {
+
+  boolean isAboveAll() {
+    return forceN > mostN;
+  }
+
+  /** The same beside a clip of its field that gets more than the bare roof brings to any. */
+  ClipShare besideWorse() {
+    return new ClipShare(
+        subject,
+        cause,
+        at,
+        shown,
+        units,
+        seam,
+        zone,
+        combination,
+        clipM,
+        forceN,
+        roofN,
+        mostZone,
+        mostN,
+        true,
+        spread,
+        chain);
+  }
+}

@@ -46,6 +46,18 @@ record SeamRun(SeamLine seam, int part, int parts, double fromM, double toM, Lis
     return List.copyOf(runs.values());
   }
 
+  /** The stretches of a seam as if nothing were attached to it. */
+  static List<SeamRun> bare(SeamLine seam, List<Double> lapsM) {
+    List<SeamRun> runs = new ArrayList<>();
+    double upM = seam.fromUpM();
+    while (upM < seam.toUpM()) {
+      SeamRun run = of(seam, upM, lapsM);
+      runs.add(run);
+      upM = run.toM;
+    }
+    return runs;
+  }
+
   private static SeamRun of(SeamLine seam, double upM, List<Double> lapsM) {
     double fromM = seam.fromUpM();
     double toM = seam.toUpM();

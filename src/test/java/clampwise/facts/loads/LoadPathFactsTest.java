@@ -12,6 +12,7 @@ import clampwise.facts.BaseJob;
 import clampwise.facts.Fact;
 import clampwise.units.Units;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -82,6 +83,25 @@ class LoadPathFactsTest {
     assertThat(share.forceN()).isGreaterThan(share.roofN());
     assertThat(share.spread()).startsWith("hold each module edge on 4 of the 4 seams");
     follows(share, share.roofN());
+  }
+
+  /** The clips of a covering are one part: the one in the corner says what all of them take. */
+  @Test
+  void aClipIsHeldAgainstTheMostThatTheBareRoofBringsToAnyClipOfThePlane() {
+    List<ClipShare> shares = seams(panel("clip-strength: ~")).facts(ClipShare.class);
+    ClipShare worst =
+        shares.stream().max(Comparator.comparingDouble(ClipShare::forceN)).orElseThrow();
+
+    assertThat(worst.forceN()).isGreaterThan(worst.mostN());
+    assertThat(worst.mostN()).isGreaterThan(worst.roofN());
+    assertThat(worst.mostZone()).startsWith("3");
+    follows(worst, worst.mostN());
+    assertThat(shares).allMatch(ClipShare::worseOnField);
+    assertThat(
+            seams(panel("clip-strength: ~") + "\nfields: {A: {block: {rows: 1}}}")
+                .facts(ClipShare.class))
+        .hasSizeGreaterThan(4)
+        .noneMatch(ClipShare::worseOnField);
   }
 
   @Test
