@@ -160,6 +160,9 @@ class LoadPathTest {
     Line crest = line("M");
     assertThat(crest.result().si()).isCloseTo(crestNm, within(1e-9));
     assertThat(crest.formula()).isEqualTo("R_1^2/(2*w)-R_1*a");
+    assertThat(line("R_2").result().si()).isCloseTo(810, within(1e-9));
+    assertThat(line("t_1").result().si()).isCloseTo(0.9, within(1e-12));
+    assertThat(line("t_2").result().si()).isCloseTo(0.9, within(1e-12));
   }
 
   private Line line(String symbol) {
@@ -236,6 +239,22 @@ class LoadPathTest {
           .isCloseTo(2 * loadNPerM, within(1e-9));
       assertThat(forces).hasSize(module.clampsM().length);
     }
+  }
+
+  /**
+   * Clamps at 0.1 and 0.6 m of 2 m: R2 = w L (1 - 0.1)/0.5 is more than w L, so the first pulls.
+   */
+  @Test
+  void aClampThatPullsIsNotedByItsNumber() {
+    List<Term> forces =
+        new ModuleOnClamps(2, 1, new double[] {0.1, 0.6})
+            .show(1000, 1, work)
+            .result()
+            .orElseThrow();
+    assertThat(forces).extracting(Term::symbol).containsExactly("N_1", "N_2");
+    assertThat(forces.get(1).si()).isCloseTo(1000 * 0.9 / 0.5, within(1e-9));
+    assertThat(line("N_1").note()).isEqualTo("The clamp has to pull: prying.");
+    assertThat(line("N_2").note()).isEmpty();
   }
 
   @Test

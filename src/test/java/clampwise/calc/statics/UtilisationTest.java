@@ -83,6 +83,14 @@ class UtilisationTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"700, E_up/R_up", "-700, E_down/R_down"})
+  void theLineNamesTheDirectionOfTheForce(double normalN, String formula) {
+    Resistance<Asd> resistance = new Resistance<>(strength(1000), strength(2000), strength(500));
+    Utilisation.show(new Demand<Asd>(normalN, 120), resistance, Interaction.LINEAR, work);
+    assertThat(work.lines()).first().extracting(Line::formula).isEqualTo(formula);
+  }
+
+  @ParameterizedTest
   @CsvSource({"10, 0, upward", "-10, 0, downward", "0, 10, along the seam"})
   void aLoadedDirectionWithoutAStrengthIsNotApplicable(double n, double s, String direction) {
     Resistance<Asd> none = new Resistance<>(Optional.empty(), Optional.empty(), Optional.empty());
