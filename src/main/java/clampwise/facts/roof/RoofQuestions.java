@@ -9,6 +9,7 @@ public final class RoofQuestions {
   public static final List<Question> ALL =
       List.of(
           new SeamOffsets(),
+          new AttachmentPairs(),
           new ProfileFits(),
           new SeamSizeFits(),
           new RibSizeFits(),
@@ -26,6 +27,7 @@ public final class RoofQuestions {
           new ObstacleQuestion(),
           new LineSpacings(),
           new SeamSpacings(),
+          new PlanSizes(),
           new ArrayHeights(),
           new ArrayTilts(),
           new ArrayEdges(),
