@@ -7,6 +7,7 @@ import clampwise.calc.Snap;
 import clampwise.calc.ZoneWidth.Widths;
 import clampwise.calc.en.EnRoof;
 import clampwise.calc.en.EnTables;
+import clampwise.calc.en.ZoneCoefficients;
 import clampwise.calc.en.ZoneSizes;
 import clampwise.calc.trail.Work;
 import clampwise.job.Building;
@@ -30,10 +31,16 @@ public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenc
   private static final double LEAST_SHARE = 0.9;
 
   /** The plane of a roof, or why EN 1991-1-4 does not say anything about it. */
-  public static Outcome<EnPlane> of(WindRoof asked, Optional<Polygon> outline) {
+  public static Outcome<EnPlane> of(WindRoof asked, Optional<Polygon> outline, EnTables tables) {
     return missing(asked, outline)
         .<Outcome<EnPlane>>map(NotApplicable::new)
-        .orElseGet(() -> spanning(asked, plane(asked, outline.orElseThrow())));
+        .orElseGet(() -> covered(asked, plane(asked, outline.orElseThrow()), tables));
+  }
+
+  private static Outcome<EnPlane> covered(WindRoof asked, EnPlane plane, EnTables tables) {
+    return ZoneCoefficients.outside(tables, plane.roof)
+        .<Outcome<EnPlane>>map(NotApplicable::new)
+        .orElseGet(() -> spanning(asked, plane));
   }
 
   private static Optional<String> missing(WindRoof asked, Optional<Polygon> outline) {

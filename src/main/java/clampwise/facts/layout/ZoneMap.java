@@ -44,7 +44,7 @@ final class ZoneMap {
 
   private WindZones european() {
     Outcome<List<ZoneArea>> drawn =
-        EnPlane.of(roof, outline.area())
+        EnPlane.of(roof, outline.area(), codes.windOfEn())
             .then(plane -> new EnZones(plane, outline.area().orElseThrow()).draw(codes.windOfEn()));
     return drawn instanceof NotApplicable<List<ZoneArea>> none
         ? WindZones.unknown(none.reason())

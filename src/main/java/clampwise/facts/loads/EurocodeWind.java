@@ -84,7 +84,7 @@ final class EurocodeWind implements FieldWind {
             .map(chosen -> EnTables.Reading.valueOf(chosen.value().name()))
             .orElse(EnTables.Reading.SEVERE);
     EnTables tables = asked.layout().catalogue().codes().windOfEn(reading);
-    return EnPlane.of(asked.roof(), asked.plane().outline())
+    return EnPlane.of(asked.roof(), asked.plane().outline(), tables)
         .then(plane -> new Result<>(new EurocodeWind(asked, tables, plane)));
   }
 

@@ -5,6 +5,7 @@ import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.Snap;
 import clampwise.calc.ZoneWidth.Widths;
+import clampwise.calc.en.EnTables;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.Question;
@@ -42,9 +43,12 @@ final class ZoneWidthClaims implements Question {
   private static Outcome<Widths> widths(Layout layout, PlaneLayout plane) {
     WindRoof roof = new WindRoof(layout.job(), plane.plane());
     return roof.code().filter(LoadCode.EN_1991::equals).isPresent()
-        ? EnPlane.of(roof, plane.outline())
-            .then(en -> new Result<>(en.widths(layout.catalogue().codes().windOfEn())))
+        ? european(roof, plane, layout.catalogue().codes().windOfEn())
         : roof.widths();
+  }
+
+  private static Outcome<Widths> european(WindRoof roof, PlaneLayout plane, EnTables tables) {
+    return EnPlane.of(roof, plane.outline(), tables).then(en -> new Result<>(en.widths(tables)));
   }
 
   private static ZoneWidthClaim fact(PlaneLayout plane, Length claimed, Widths widths) {
