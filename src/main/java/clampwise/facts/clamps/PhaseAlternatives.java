@@ -9,13 +9,14 @@ import clampwise.job.ModuleType;
 import clampwise.job.ModuleType.ClampZone;
 import clampwise.job.ModuleType.Side;
 import clampwise.job.Named;
-import clampwise.units.QuantityPrint;
+import clampwise.job.Quantity.Pressure;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What would help a row for which no start does: a lower rating, another way round or module. */
+/** What would help a row for which no start does: a another way round or module. */
 final class PhaseAlternatives {
 
   private static final int MODULES_NAMED = 3;
@@ -32,29 +33,36 @@ final class PhaseAlternatives {
 
   String text(ModuleRow row) {
     List<String> helping =
-        Stream.of(otherZone(row), otherOrientation(row), otherModules(row))
-            .flatMap(Optional::stream)
-            .toList();
-    return helping.isEmpty()
-        ? "nor do a lower-rated zone, the other orientation or another known module: change the"
-            + " gap, or the attachment to one that does not depend on the seams"
-        : "what would: " + String.join("; ", helping);
+        Stream.of(otherOrientation(row), otherModules(row)).flatMap(Optional::stream).toList();
+    String text =
+        helping.isEmpty()
+            ? "nor do the other orientation or another known module: change the gap, or the"
+                + " attachment to one that does not depend on the seams"
+            : "what would: " + String.join("; ", helping);
+    return text + weaker(row).map(zone -> "; " + zone).orElse("");
   }
 
-  private Optional<String> otherZone(ModuleRow row) {
+  /** A zone that the seams reach, but that does not carry the design load. */
+  private Optional<String> weaker(ModuleRow row) {
     PlacedModule module = row.modules().get(0);
     List<ClampZone> used = seams.zones(module).rows();
     return UsableZones.ofSide(module).stream()
         .filter(zone -> !used.contains(zone))
         .filter(zone -> holdsAll(row, new UsableZones(List.of(zone)), module.alongM()))
-        .findFirst()
-        .map(zone -> "the lower-rated zone " + RowPhases.text(zone.zone()) + rating(zone));
+        .max(Comparator.comparingDouble(zone -> zone.down().map(Pressure::pa).orElse(0.0)))
+        .map(
+            zone ->
+                "the seams reach " + RowPhases.text(zone.zone()) + ", but " + rating(zone, module));
   }
 
-  private static String rating(ClampZone zone) {
-    return zone.down()
-        .map(load -> " (" + QuantityPrint.text(load.si(), load.unit()) + " down)")
-        .orElse("");
+  private String rating(ClampZone zone, PlacedModule module) {
+    return asked
+        .field()
+        .field()
+        .designLoad()
+        .flatMap(load -> RatedLoads.shortfall(zone, load, seams.factor(module.type())))
+        .map(shortfall -> "that row " + shortfall)
+        .orElse("that row does not carry the design load");
   }
 
   private Optional<String> otherOrientation(ModuleRow row) {

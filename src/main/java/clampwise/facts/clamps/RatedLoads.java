@@ -5,6 +5,7 @@ import clampwise.job.ModuleType;
 import clampwise.job.ModuleType.ClampZone;
 import clampwise.job.ModuleType.LoadBasis;
 import clampwise.job.Quantity.Pressure;
+import clampwise.units.QuantityPrint;
 import java.util.Optional;
 
 /** Turns the loads of a clamp-zone table into design loads. */
@@ -25,6 +26,29 @@ final class RatedLoads {
   /** Whether a row carries a design load; a row without the load asked for does not. */
   static boolean carries(ClampZone row, DesignLoad load, double factor) {
     return carries(row.down(), load.down(), factor) && carries(row.up(), load.up(), factor);
+  }
+
+  /** What a row carries of a design load that it does not carry, in words. */
+  static Optional<String> shortfall(ClampZone row, DesignLoad load, double factor) {
+    return shortfall("down", row.down(), load.down(), factor)
+        .or(() -> shortfall("up", row.up(), load.up(), factor));
+  }
+
+  private static Optional<String> shortfall(
+      String way, Optional<Pressure> rated, Optional<Pressure> wanted, double factor) {
+    return wanted
+        .filter(load -> !carries(rated, wanted, factor))
+        .map(load -> carried(way, rated, factor, load));
+  }
+
+  private static String carried(
+      String way, Optional<Pressure> rated, double factor, Pressure load) {
+    String wanted = QuantityPrint.text(load.si(), load.unit());
+    return rated
+            .map(own -> "carries " + QuantityPrint.text(own.si() / factor, load.unit()) + " " + way)
+            .orElse("has no rating " + way)
+        + " where the design load is "
+        + wanted;
   }
 
   private static boolean carries(

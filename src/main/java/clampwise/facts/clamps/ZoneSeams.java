@@ -48,6 +48,11 @@ final class ZoneSeams {
         module.typeName(), name -> zones(module.type(), module.clampedSide()));
   }
 
+  /** What the loads of a module's table are divided by to get design loads. */
+  double factor(ModuleType type) {
+    return RatedLoads.factor(type, testFactor).orElse(testFactor);
+  }
+
   UsableZones zones(ModuleType type, Side side) {
     return UsableZones.of(type, side, asked.field().field().designLoad(), testFactor);
   }

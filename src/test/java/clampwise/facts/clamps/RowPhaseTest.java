@@ -3,6 +3,7 @@ package clampwise.facts.clamps;
 import static clampwise.facts.clamps.ClampJobs.of;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clampwise.facts.BaseJob;
 import clampwise.facts.clamps.ClampJobs.Row;
 import java.util.Arrays;
 import java.util.List;
@@ -82,6 +83,26 @@ class RowPhaseTest {
     assertThat(missing.startingAt(toMm).phase().inZone()).isEqualTo(12);
     assertThat(missing.startingAt(fromMm - 1).phase().inZone()).isLessThan(12);
     assertThat(missing.startingAt(toMm + 1).phase().inZone()).isLessThan(12);
+  }
+
+  @Test
+  void aZoneThatDoesNotCarryTheDesignLoadIsNoRemedy() {
+    String over =
+        """
+        modules:
+          M30:
+            clamp-zones:
+              - {side: long, zone: 234 mm to 326 mm, down: 2400 Pa, up: 1600 Pa}
+              - {side: long, zone: 0 mm to 430 mm, down: 1600 Pa, up: 1600 Pa}
+        fields: {A: {design-load: {down: 2000 Pa}}}
+        """;
+    assertThat(BaseJob.with("seam-roof", over).facts(RowPhase.class))
+        .isNotEmpty()
+        .allSatisfy(
+            row ->
+                assertThat(row.better())
+                    .endsWith("carries 1600 Pa down where the design load is 2000 Pa")
+                    .doesNotContain("what would: the"));
   }
 
   /** Geometry: a zone as wide as the pitch always catches a seam. */
