@@ -43,6 +43,33 @@ public record PeakPressure(double basicPa, double meanSpeed, double turbulence, 
     public static Annex recommended() {
       return new Annex(1, 1, 1, Optional.empty(), Optional.empty(), Optional.empty());
     }
+
+    /**
+     * Recommended values written out, no orography (EN 1991-1-4, 4.2 to 4.5).
+     *
+     * @param tables tables of EN 1991-1-4
+     * @param category terrain category; without one that is known there is no terrain factor
+     * @return every parameter with its recommended value
+     */
+    public static Annex recommended(EnTables tables, String category) {
+      Table.Row pressure = tables.row("peak-pressure");
+      return new Annex(
+          1,
+          1,
+          1,
+          tables
+              .table("terrain")
+              .row("category", category)
+              .map(terrain -> terrainFactor(tables, terrain.number("roughness"))),
+          Optional.of(pressure.number("density")),
+          Optional.of(pressure.number("turbulence")));
+    }
+
+    private static double terrainFactor(EnTables tables, double roughnessM) {
+      Table.Row row = tables.row("roughness-factor");
+      return row.number("factor")
+          * Math.pow(roughnessM / row.number("roughness"), row.number("power"));
+    }
   }
 
   /**
@@ -124,9 +151,7 @@ public record PeakPressure(double basicPa, double meanSpeed, double turbulence, 
 
     private Term terrainFactor(Term rough) {
       Table.Row row = tables.row("roughness-factor");
-      double recommended =
-          row.number("factor")
-              * Math.pow(rough.si() / row.number("roughness"), row.number("power"));
+      double recommended = Annex.terrainFactor(tables, rough.si());
       Term factor = Term.number("k_r", "terrain factor", annex.terrainFactor.orElse(recommended));
       if (annex.terrainFactor.isPresent()) {
         work.write(Line.given(factor, source("4.3.2"), "given for the national annex"));

@@ -30,6 +30,8 @@ final class StatedChoices implements Question {
             .isPresent();
     loads.flatMap(Loads::wind).ifPresent(wind -> new Choices(answers).ask(wind, early));
     loads.ifPresent(written -> new Choices(answers).ask(written));
+    AnnexChoices.ask(
+        layout.job(), layout.catalogue().codes(), given -> new Choices(answers).annex(given));
   }
 
   /** One open point: what it is about, and what stands when nothing is chosen. */
@@ -82,11 +84,20 @@ final class StatedChoices implements Question {
                       new Open("snow.slides-off", "snow that slides off roof and array", "no")));
     }
 
+    void annex(AnnexChoices.Given given) {
+      Open open = new Open(given.key(), given.what(), given.instead());
+      add(open, given.chosen(), text(given.chosen()), given.mild());
+    }
+
+    private static String text(Factor factor) {
+      return QuantityPrint.text(factor.si(), factor.unit());
+    }
+
     private void edgeFactor(Factor factor) {
       Open open =
           new Open(
               "wind.edge-factor", "the edge factor of every module", "what its place asks for");
-      add(open, factor, QuantityPrint.text(factor.si(), factor.unit()), factor.value() <= 1);
+      add(open, factor, text(factor), factor.value() <= 1);
     }
 
     private static boolean isMild(Loads.ExposedReading chosen, boolean early) {
