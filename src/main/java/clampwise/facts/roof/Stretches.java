@@ -18,12 +18,14 @@ import java.util.stream.IntStream;
 /** Finds neighbouring attachments of a field, along its lines and along its seams. */
 public final class Stretches {
 
+  private final Limits limits;
   private final double widestGapM;
   private final Map<Integer, Set<Integer>> rowsByColumn = new HashMap<>();
   private final List<Attachment> attachments;
 
   /** The stretches of a field. */
   public Stretches(FieldLayout field, Limits limits) {
+    this.limits = limits;
     widestGapM = limits.get("neighbouring-column-gap-most").si();
     attachments = field.attachments().stream().filter(each -> each.line() > 0).toList();
     for (PlacedModule module : field.modules()) {
@@ -35,7 +37,7 @@ public final class Stretches {
   public List<Stretch> alongLines() {
     List<Stretch> found = new ArrayList<>();
     for (int n = 1; n < attachments.size(); n++) {
-      Stretch stretch = new Stretch(attachments.get(n - 1), attachments.get(n));
+      Stretch stretch = Stretch.of(attachments.get(n - 1), attachments.get(n), limits);
       if (stretch.from().line() == stretch.to().line() && isUnbroken(stretch)) {
         found.add(stretch);
       }
@@ -57,7 +59,7 @@ public final class Stretches {
   private List<Stretch> pairs(List<Attachment> onSeam) {
     onSeam.sort(Comparator.comparingDouble(Attachment::upM));
     return IntStream.range(1, onSeam.size())
-        .mapToObj(n -> new Stretch(onSeam.get(n - 1), onSeam.get(n)))
+        .mapToObj(n -> Stretch.of(onSeam.get(n - 1), onSeam.get(n), limits))
         .filter(this::hasColumnBetween)
         .toList();
   }
