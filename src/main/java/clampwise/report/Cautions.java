@@ -20,7 +20,8 @@ public final class Cautions {
   /** The cautions for people on the roof, one sentence each. */
   public static List<String> onTheRoof() {
     return List.of(
-        "Fall protection from 6 ft in construction and 4 ft in maintenance; skylights are fall"
+        "Fall protection from the height that the rules of the country set for work at height (in"
+            + " the United States 6 ft in construction and 4 ft in maintenance); skylights are fall"
             + " hazards.",
         "Lift modules by hoist, not by hand up a ladder.",
         "Modules are live in light; opening a disconnect does not make a string safe.",

@@ -60,7 +60,10 @@ final class FindingWriter {
     return new Hit(fact, new Place(fact.subject(), fact.at(), text.comparison(fact)));
   }
 
-  /** What the rule rests on at the site and what its limit does, without saying anything twice. */
+  /**
+   * What the rule rests on at the site and what its limit does, without saying anything twice;
+   * practice where the rule names only standards of other places.
+   */
   private List<Basis> basis(Fact fact) {
     Optional<Basis> limit = fact.limitFrom().map(FindingWriter::basis).map(standards::inForce);
     Stream<Basis> others =
@@ -68,7 +71,8 @@ final class FindingWriter {
             .filter(standards::hold)
             .map(standards::inForce)
             .filter(own -> limit.filter(l -> l.covers(own)).isEmpty());
-    return Stream.concat(others, limit.stream()).distinct().toList();
+    List<Basis> all = Stream.concat(others, limit.stream()).distinct().toList();
+    return all.isEmpty() ? List.of(Basis.of("practice", "")) : all;
   }
 
   private static Basis basis(Limit limit) {

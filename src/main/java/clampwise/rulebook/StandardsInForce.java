@@ -23,6 +23,10 @@ record StandardsInForce(Optional<LoadCode> code, Optional<ElectricalCode> electr
 
   private static final String EUROCODES = "en-199";
 
+  private static final String LISTINGS = "ul-";
+
+  private static final String NEC = ElectricalCode.NEC_2023.document();
+
   static StandardsInForce of(Job job) {
     return new StandardsInForce(
         job.site().flatMap(Site::codes).flatMap(Site.Codes::loads).map(Choice::value),
@@ -31,13 +35,21 @@ record StandardsInForce(Optional<LoadCode> code, Optional<ElectricalCode> electr
 
   /** Whether a document holds at the site; every document does that is no standard of these. */
   boolean hold(Basis basis) {
-    return holdsForLoads(basis) && holdsForWires(basis);
+    return holdsForLoads(basis) && holdsForWires(basis) && holdsForParts(basis);
+  }
+
+  /** Parts are listed to standards of the United States where its load standard holds. */
+  private boolean holdsForParts(Basis basis) {
+    return !isEurocode() || !basis.key().startsWith(LISTINGS);
   }
 
   private boolean holdsForWires(Basis basis) {
     boolean code =
         Stream.of(ElectricalCode.values()).anyMatch(any -> any.document().equals(basis.key()));
-    return !code || electrical.map(own -> own.document().equals(basis.key())).orElse(true);
+    return !code
+        || electrical
+            .map(own -> own.document().equals(basis.key()))
+            .orElse(!isEurocode() || !basis.key().equals(NEC));
   }
 
   private boolean holdsForLoads(Basis basis) {

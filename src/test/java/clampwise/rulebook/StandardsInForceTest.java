@@ -61,6 +61,18 @@ class StandardsInForceTest {
     assertThat(holds(LoadCode.ASCE_7_22, "nec")).isTrue();
   }
 
+  @Test
+  void aRoofUnderTheEurocodesIsNotHeldToStandardsOfTheUnitedStates() {
+    assertThat(holds(LoadCode.EN_1991, "nec")).isFalse();
+    assertThat(holds(LoadCode.EN_1991, "ul-2703")).isFalse();
+    assertThat(holds(LoadCode.EN_1991, "iec-62548")).isTrue();
+    assertThat(holds(LoadCode.ASCE_7_16, "ul-2703")).isTrue();
+    assertThat(
+            cited(
+                "combination-not-listed", "en-1991", "modules: {M30: {listed-with: [MC-1, EC-1]}}"))
+        .containsExactly(Basis.of("module-manual", ""));
+  }
+
   private static boolean holds(LoadCode code, String key) {
     return new StandardsInForce(Optional.of(code), Optional.empty()).hold(Basis.of(key, ""));
   }

@@ -12,7 +12,7 @@ import clampwise.units.Unit;
  * @param test which test of it holds here
  * @param loads what the loads are: service or factored
  * @param strength what the stated strength is
- * @param fitting what the strength would have to be
+ * @param remedy what to do where the two differ
  * @param mixed whether the two belong to different limit states
  */
 public record LimitStates(
@@ -25,6 +25,6 @@ public record LimitStates(
     String test,
     String loads,
     String strength,
-    String fitting,
+    String remedy,
     boolean mixed)
     implements Fact {}

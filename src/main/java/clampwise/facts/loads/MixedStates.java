@@ -62,7 +62,7 @@ final class MixedStates {
         row.report().map(report -> "test " + report.value()).orElse("its test"),
         standard.words().loads(),
         standard.words().of(meaning),
-        standard.words().strength(),
+        standard.words().remedy(),
         meaning == (service ? Meaning.DESIGN : Meaning.ALLOWABLE));
   }
 

@@ -164,7 +164,8 @@ class EurocodeLoadsTest {
     assertThat(job.facts(LimitStates.class))
         .allSatisfy(states -> assertThat(states.mixed()).isTrue())
         .allSatisfy(s -> assertThat(s.loads()).isEqualTo("design values of EN 1990"))
-        .allSatisfy(s -> assertThat(s.fitting()).isEqualTo("a design resistance"))
+        .allSatisfy(s -> assertThat(s.remedy()).contains("loads-are: resistance"))
+        .allSatisfy(s -> assertThat(s.remedy()).doesNotContain("method"))
         .hasSize(1);
     assertThat(job.missing(AttachmentUse.class))
         .containsExactly("an allowable load may not be held against design values of EN 1990");
@@ -220,6 +221,30 @@ class EurocodeLoadsTest {
     assertThat(note(work, "gamma_Q")).startsWith("assumption");
     assertThat(note(work, "w_up")).contains("an assumption");
     assertThat(job.wind("v_b")).isCloseTo(0.9 * 25, within(1e-9));
+  }
+
+  /** Recommended: 1 (4.2 (2)P), 1.25 kg/m³ (4.5), 1.5 and 1.0 (EN 1990, A1.2(B)); from memory. */
+  @Test
+  void anAnnexValueMilderThanTheRecommendedOneIsTold() {
+    String annex =
+        "loads: {annex: {direction-factor: 0.85, season-factor: 1, air-density: 1.2, variable: 1.35,"
+            + " dead-favourable: 1, terrain-factor: 0.18, psi-wind: 0.7}}\nbuilding:";
+    assertThat(EurocodeJobs.flat("building:", annex).facts(StatedChoice.class))
+        .filteredOn(StatedChoice::mild)
+        .extracting(choice -> choice.key() + ": " + choice.chosen() + "; " + choice.instead())
+        .containsExactly(
+            "annex.direction-factor: 0.85; the 1 that EN 1991-1-4 recommends",
+            "annex.terrain-factor: 0.18; the 0.19 that EN 1991-1-4 recommends",
+            "annex.air-density: 1.2; the 1.25 that EN 1991-1-4 recommends",
+            "annex.variable: 1.35; the 1.5 that EN 1990 recommends");
+  }
+
+  @Test
+  void aRoofTooSteepForTheTablesIsNotCalledAPartOfABuilding() {
+    EurocodeJobs steep =
+        EurocodeJobs.flat("roof: flat", "roof: gable", "slope: 0 deg", "slope: 89.9 deg");
+    assertThat(steep.plane().zonesUnknown())
+        .contains("the tables of this roof shape do not reach this pitch");
   }
 
   /** Zone H of a flat roof, 10 m²: (-.7 - .2) x 753.6; internal pressure from memory. */
