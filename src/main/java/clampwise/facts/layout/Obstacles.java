@@ -18,9 +18,11 @@ final class Obstacles {
   private static final int CHORDS_A_QUARTER = 16;
 
   private final Problems problems;
+  private final Outline outline;
 
-  Obstacles(Problems problems) {
+  Obstacles(Problems problems, Outline outline) {
     this.problems = problems;
+    this.outline = outline;
   }
 
   List<Obstacle> of(Named<Obstruction> obstructions) {
@@ -36,6 +38,14 @@ final class Obstacles {
           Problem.of(item.name().at(), "an obstruction without extent", "a size or a diameter"));
       return Optional.empty();
     }
+    body.filter(this::isOffThePlane)
+        .ifPresent(
+            shape ->
+                problems.add(
+                    Problem.of(
+                        obstruction.at().at(),
+                        "an obstruction off its plane",
+                        "a place on the plane, from the left end of its eave")));
     return body(obstruction, clearM)
         .map(
             keepClear ->
@@ -45,6 +55,10 @@ final class Obstacles {
                     body.orElseThrow(),
                     keepClear,
                     item.name().at()));
+  }
+
+  private boolean isOffThePlane(Polygon body) {
+    return outline.area().filter(area -> !area.intersects(body)).isPresent();
   }
 
   private static Optional<Polygon> body(Obstruction obstruction, double growM) {

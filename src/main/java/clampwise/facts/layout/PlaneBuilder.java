@@ -48,6 +48,7 @@ final class PlaneBuilder {
             ? List.of()
             : SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
     Supports supports = new Supports(problems);
+    supports.joints(plane, outline);
     List<FieldLayout> fields =
         fields(
             item.name().value(),
@@ -64,7 +65,7 @@ final class PlaneBuilder {
         supports.endLaps(plane),
         zones.get().areas(),
         zones.get().unknown(),
-        new Obstacles(problems).of(plane.obstructions()),
+        new Obstacles(problems, outline).of(plane.obstructions()),
         fields,
         reading);
   }

@@ -10,6 +10,7 @@ import clampwise.job.Quantity.Offset;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.Span;
+import clampwise.units.QuantityPrint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,9 @@ final class SeamRow {
     }
     Seams seams = plane.seams().orElseThrow();
     Optional<Length> pitch = pitch(seams, panel);
+    if (pitch.flatMap(given -> narrower(given, panel)).map(this::refuse).isPresent()) {
+      return List.of();
+    }
     if (!seams.surveyed().isEmpty()) {
       return surveyed(seams, pitch);
     }
@@ -42,6 +46,35 @@ final class SeamRow {
         .first()
         .flatMap(first -> pitch.map(given -> nominal(first, given, count(seams, given, outline))))
         .orElse(List.of());
+  }
+
+  /** What is wrong with a pitch that seams or ribs of this width do not fit in. */
+  private static Optional<Problem> narrower(Length pitch, Optional<Panel> panel) {
+    String line = LineWord.of(panel).one();
+    return panel
+        .flatMap(Panel::topWidth)
+        .filter(width -> pitch.m() <= width.m())
+        .map(
+            width ->
+                Problem.of(
+                    pitch.at(),
+                    "a pitch of "
+                        + text(pitch)
+                        + " where a "
+                        + line
+                        + " is "
+                        + text(width)
+                        + " wide",
+                    "the distance from one " + line + " to the next"));
+  }
+
+  private static String text(Length length) {
+    return QuantityPrint.text(length.si(), length.unit());
+  }
+
+  private Problem refuse(Problem problem) {
+    problems.add(problem);
+    return problem;
   }
 
   /** Pitch of the drawing, else of the covering. */

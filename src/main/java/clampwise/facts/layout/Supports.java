@@ -10,8 +10,9 @@ import clampwise.source.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
 
-/** Places the purlin or clip lines and the end laps of a plane. */
+/** Places the purlin or clip lines and the end laps of a plane, and looks at its joints. */
 final class Supports {
 
   private static final int MOST_LINES = 10_000;
@@ -36,6 +37,26 @@ final class Supports {
 
   List<Double> endLaps(Plane plane) {
     return sorted(plane.endLaps());
+  }
+
+  /** Tells expansion joints that do not cross the plane. */
+  void joints(Plane plane, Outline outline) {
+    outline
+        .area()
+        .map(Polygon::getEnvelopeInternal)
+        .ifPresent(
+            box ->
+                plane.expansionJoints().orElse(List.of()).stream()
+                    .filter(joint -> joint.m() < box.getMinX() || joint.m() > box.getMaxX())
+                    .forEach(this::tellOffThePlane));
+  }
+
+  private void tellOffThePlane(Offset joint) {
+    problems.add(
+        Problem.of(
+            joint.at(),
+            "an expansion joint off its plane",
+            "a distance along the eave, from its left end"));
   }
 
   private List<Double> spaced(Offset first, Length spacing, Outline outline) {
