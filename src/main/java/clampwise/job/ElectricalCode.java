@@ -29,7 +29,8 @@ public enum ElectricalCode {
     return own.or(() -> ofSite(job));
   }
 
-  private static Optional<ElectricalCode> ofSite(Job job) {
+  /** The code that a job names for its site, if it is one of these. */
+  public static Optional<ElectricalCode> ofSite(Job job) {
     return job.site()
         .flatMap(Site::codes)
         .flatMap(Site.Codes::electrical)

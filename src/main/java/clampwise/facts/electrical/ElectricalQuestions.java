@@ -30,6 +30,7 @@ public final class ElectricalQuestions {
 
   private static List<Consumer<Wiring>> questions() {
     return List.of(
+        CodeQuestions::ask,
         StringVoltages::ask,
         StringTallies::ask,
         VoltageClaims::ask,
