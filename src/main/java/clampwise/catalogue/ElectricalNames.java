@@ -6,7 +6,9 @@ import clampwise.job.Electrical;
 import clampwise.job.Electrical.PvString;
 import clampwise.job.Job;
 import clampwise.job.Named;
+import clampwise.job.Text;
 import clampwise.source.Problems;
+import java.util.Optional;
 
 /** Finds names in the electrical part of a job that name nothing. */
 final class ElectricalNames {
@@ -32,7 +34,7 @@ final class ElectricalNames {
     electrical.circuits().all().stream()
         .map(Named.Item::value)
         .map(Circuit::string)
-        .forEach((java.util.Optional<clampwise.job.Text> name) -> strings.require(name));
+        .forEach((Optional<Text> name) -> strings.require(name));
     electrical.cables().ifPresent(cables -> clips.require(cables.clip()));
     job.claims()
         .map(Claims::stringVoltages)

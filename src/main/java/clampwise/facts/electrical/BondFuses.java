@@ -12,6 +12,7 @@ import clampwise.job.Circuit.Kind;
 import clampwise.job.ModuleClamp;
 import clampwise.job.ModuleElectrics;
 import clampwise.job.Named;
+import clampwise.job.Parts;
 import clampwise.job.Quantity.Current;
 import clampwise.job.Quantity.WireSize;
 import clampwise.job.Text;
@@ -54,7 +55,7 @@ record BondFuses(Wiring wiring) {
     jumperNames().forEach(this::askWire);
   }
 
-  private clampwise.job.Parts parts() {
+  private Parts parts() {
     return wiring.catalogue().parts();
   }
 

@@ -22,6 +22,9 @@ public final class ElectricalQuestions {
     Optional<Electrical> electrical = layout.job().electrical();
     if (electrical.isEmpty()) {
       types().forEach(type -> unsaid(type, layout, answers));
+      if (layout.job().claims().filter(c -> !c.stringVoltages().isEmpty()).isPresent()) {
+        unsaid(VoltageClaim.class, layout, answers);
+      }
     } else {
       Wiring wiring = new Wiring(layout, electrical.get(), limits, answers);
       questions().forEach(question -> question.accept(wiring));

@@ -1,6 +1,7 @@
 package clampwise.facts.electrical;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import clampwise.calc.trail.Line;
@@ -146,9 +147,7 @@ class StringFactsTest {
 
     assertThat(job(over).facts(StringTally.class))
         .extracting(StringTally::field, StringTally::strung, StringTally::placed)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("A", 12, 12),
-            org.assertj.core.groups.Tuple.tuple("B", 0, 2));
+        .containsExactly(tuple("A", 12, 12), tuple("B", 0, 2));
   }
 
   @Test
@@ -159,6 +158,10 @@ class StringFactsTest {
         .containsExactly("the job says nothing about strings, conductors and their protection");
     assertThat(silent.missing(LugWire.class)).isEqualTo(silent.missing(StringVoltage.class));
     assertThat(silent.facts(GroundingSize.class)).isEmpty();
+    assertThat(silent.missing(VoltageClaim.class)).isEmpty();
+    assertThat(
+            job("electrical: ~\nclaims: {string-voltages: {S: 300 V}}").missing(VoltageClaim.class))
+        .hasSize(1);
   }
 
   private static BaseJob job(String over) {
