@@ -7,14 +7,14 @@ import clampwise.source.Position;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.Span;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The columns of a CSV table by name; {@code along [mm]} gives the numbers of a column their unit.
@@ -24,33 +24,77 @@ final class CsvColumns {
   /** Where a column stands and the unit its name gives. */
   private record Column(int index, String unit) {}
 
-  private static final Set<String> KNOWN = Set.of("along", "clamp", "part", "seam", "up");
+  /**
+   * The columns that a table may have.
+   *
+   * @param needed those it must have
+   * @param others those it may have besides
+   */
+  record Wanted(List<String> needed, List<String> others) {
+
+    List<String> all() {
+      return Stream.concat(needed.stream(), others.stream()).toList();
+    }
+  }
 
   private final CsvTable table;
+  private final Wanted wanted;
   private final Map<String, Column> columns = new HashMap<>();
+  private final Set<String> misspelt = new HashSet<>();
   private final Problems problems;
 
-  private CsvColumns(CsvTable table, Problems problems) {
+  private CsvColumns(CsvTable table, Wanted wanted, Problems problems) {
     this.table = table;
+    this.wanted = wanted;
     this.problems = problems;
   }
 
-  /** The columns of a table; empty, after problems, if a needed one is missing. */
-  static Optional<CsvColumns> of(CsvTable table, Set<String> needed, Problems problems) {
-    CsvColumns columns = new CsvColumns(table, problems);
+  /** The columns of a table; empty, after problems, if columns, rows and cells do not fit. */
+  static Optional<CsvColumns> of(CsvTable table, Wanted wanted, Problems problems) {
+    CsvColumns columns = new CsvColumns(table, wanted, problems);
     for (int i = 0; i < table.header().size(); i++) {
       columns.name(i, table.header().get(i));
     }
+    boolean complete = columns.isComplete();
+    return columns.isAsWideAsItsHeader() && complete ? Optional.of(columns) : Optional.empty();
+  }
+
+  private boolean isComplete() {
+    Span header = table.header().get(0).at();
     List<String> missing =
-        new TreeSet<>(needed).stream().filter(name -> !columns.columns.containsKey(name)).toList();
-    for (String name : missing) {
-      columns.problem(table.header().get(0), "no column named \"" + name + "\"", needed);
+        wanted.needed().stream().filter(name -> !columns.containsKey(name)).toList();
+    missing.stream()
+        .filter(name -> !misspelt.contains(name))
+        .map(name -> "no column named \"" + name + "\"")
+        .forEach(found -> problems.add(Problem.of(header, found, expected())));
+    if (missing.isEmpty() && rows().isEmpty()) {
+      problems.add(Problem.of(header, "column names without rows", "a row below them"));
     }
-    return missing.isEmpty() ? Optional.of(columns) : Optional.empty();
+    return missing.isEmpty() && !rows().isEmpty();
+  }
+
+  /** Told once: a decimal comma makes a cell too many in every row. */
+  private boolean isAsWideAsItsHeader() {
+    List<Node.Scalar> beyond =
+        rows().stream().filter(this::isTooLong).map(row -> row.get(table.header().size())).toList();
+    if (!beyond.isEmpty()) {
+      String rows = beyond.size() == 1 ? "" : ", in " + beyond.size() + " rows";
+      problems.add(
+          Problem.of(
+              beyond.get(0).at(),
+              "a cell without a column" + rows,
+              "as many cells as the first row has columns, and a point for decimals"));
+    }
+    return beyond.isEmpty();
   }
 
   List<List<Node.Scalar>> rows() {
     return table.rows();
+  }
+
+  /** Whether a row has a cell beyond the last column, so that it is unclear which is which. */
+  private boolean isTooLong(List<Node.Scalar> row) {
+    return row.stream().skip(table.header().size()).anyMatch(cell -> !cell.text().isEmpty());
   }
 
   /** The stretch of the whole table. */
@@ -91,16 +135,20 @@ final class CsvColumns {
     int bracket = text.indexOf('[');
     String name = bracket < 0 ? text : text.substring(0, bracket).strip();
     String unit = bracket < 0 ? "" : header.text().substring(bracket + 1).replace("]", "").strip();
-    if (!KNOWN.contains(name)) {
-      problem(header, "the unknown column " + Reading.quoted(header.text()), KNOWN);
+    if (!wanted.all().contains(name)) {
+      Optional<String> nearest = Nearest.to(name, wanted.all());
+      nearest.ifPresent(misspelt::add);
+      String found = "the unknown column " + Reading.quoted(header.text());
+      problems.add(new Problem(header.at(), found, expected(), nearest));
     } else if (columns.putIfAbsent(name, new Column(index, unit)) != null) {
-      problem(header, "the column \"" + name + "\" twice", Set.of(name));
+      problems.add(Problem.of(header.at(), "the column \"" + name + "\" twice", expected()));
     }
   }
 
-  private void problem(Node.Scalar at, String found, Set<String> known) {
-    List<String> sorted = new ArrayList<>(new TreeSet<>(known));
-    String expected = "the columns " + String.join(", ", sorted);
-    problems.add(new Problem(at.at(), found, expected, Nearest.to(at.text(), sorted)));
+  private String expected() {
+    String others = String.join(", ", wanted.others());
+    return "the columns "
+        + String.join(", ", wanted.needed())
+        + (others.isEmpty() ? "" : " and, if wanted, " + others);
   }
 }

@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.job.CsvColumns.Wanted;
 import clampwise.source.CsvTable;
 import clampwise.source.Node;
 import clampwise.source.Problem;
@@ -9,7 +10,6 @@ import clampwise.source.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Turns CSV files beside the job into the lists they stand for; their values point into the CSV.
@@ -20,6 +20,9 @@ final class CsvValues {
   private static final String SURVEYED = "surveyed";
   private static final String FILE = "file";
   private static final String POINTS = "points";
+  private static final Wanted SEAMS = new Wanted(List.of("seam", "along"), List.of());
+  private static final Wanted ATTACHMENTS =
+      new Wanted(List.of("along", "up"), List.of("part", "clamp"));
 
   private final SourceFiles files;
   private final Lost lost;
@@ -70,11 +73,11 @@ final class CsvValues {
   }
 
   private Node.Mapping surveyed(Node.Mapping seams) {
-    return withList(seams, SURVEY, SURVEYED, Set.of("seam", "along"), table -> positions(table));
+    return withList(seams, SURVEY, SURVEYED, SEAMS, table -> positions(table));
   }
 
   private Node.Mapping points(Node.Mapping attach) {
-    return withList(attach, FILE, POINTS, Set.of("along", "up"), table -> spots(table));
+    return withList(attach, FILE, POINTS, ATTACHMENTS, table -> spots(table));
   }
 
   private interface Rows {
@@ -82,7 +85,7 @@ final class CsvValues {
   }
 
   private Node.Mapping withList(
-      Node.Mapping mapping, String fileKey, String listKey, Set<String> needed, Rows rows) {
+      Node.Mapping mapping, String fileKey, String listKey, Wanted wanted, Rows rows) {
     Optional<Node.Scalar> name =
         mapping.get(fileKey).filter(Node.Scalar.class::isInstance).map(Node.Scalar.class::cast);
     if (name.isEmpty() || name.get().isEmpty()) {
@@ -95,20 +98,20 @@ final class CsvValues {
     }
     int before = problems.count();
     Optional<Node.Sequence> list =
-        table(name.get(), needed).map(table -> new Node.Sequence(rows.of(table), table.at()));
+        table(name.get(), wanted).map(table -> new Node.Sequence(rows.of(table), table.at()));
     if (problems.count() > before) {
       lost.add(name.get());
     }
     return list.map(items -> mapping.with(listKey, items)).orElse(mapping);
   }
 
-  private Optional<CsvColumns> table(Node.Scalar name, Set<String> needed) {
+  private Optional<CsvColumns> table(Node.Scalar name, Wanted wanted) {
     return files
         .read(name, problems)
         .flatMap(
             beside ->
                 CsvTable.read(beside.file(), beside.text(), problems)
-                    .flatMap(table -> CsvColumns.of(table, needed, problems)));
+                    .flatMap(table -> CsvColumns.of(table, wanted, problems)));
   }
 
   private List<Node> positions(CsvColumns table) {

@@ -7,12 +7,22 @@ import clampwise.units.Dimension;
 import clampwise.units.Parsed;
 import clampwise.units.QuantityText;
 import clampwise.units.Unit;
+import clampwise.units.Units;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** The units a job declares for numbers written without one. */
-final class DeclaredUnits {
+/**
+ * The units a job declares for numbers written without one.
+ *
+ * @param unreadable what it declares a unit for that does not exist
+ */
+record DeclaredUnits(Map<Dimension, Unit> units, Set<Dimension> unreadable) {
+
+  /** Nothing is declared. */
+  static final DeclaredUnits NONE = new DeclaredUnits(Map.of(), Set.of());
 
   private static final Map<String, Dimension> DIMENSIONS =
       Map.of(
@@ -22,32 +32,47 @@ final class DeclaredUnits {
           "force", Dimension.FORCE,
           "mass", Dimension.MASS);
 
-  private DeclaredUnits() {}
-
-  static Map<Dimension, Unit> of(Node.Mapping root, Problems problems) {
-    Map<Dimension, Unit> units = new EnumMap<>(Dimension.class);
+  static DeclaredUnits of(Node.Mapping root, Problems problems) {
+    DeclaredUnits declared =
+        new DeclaredUnits(new EnumMap<>(Dimension.class), EnumSet.noneOf(Dimension.class));
     root.mapping("units")
         .ifPresent(
-            declared ->
+            written ->
                 DIMENSIONS.forEach(
                     (key, dimension) ->
-                        declared
+                        written
                             .get(key)
-                            .flatMap(unit -> unit(unit, dimension, problems))
-                            .ifPresent(unit -> units.put(dimension, unit))));
-    return units;
+                            .filter(unit -> unit instanceof Node.Scalar && !unit.isEmpty())
+                            .ifPresent(
+                                unit ->
+                                    declared.declare(dimension, (Node.Scalar) unit, problems))));
+    return declared;
   }
 
-  private static Optional<Unit> unit(Node node, Dimension dimension, Problems problems) {
-    if (!(node instanceof Node.Scalar word) || word.isEmpty()) {
-      return Optional.empty();
-    }
+  /** The unit of bare numbers of a dimension. */
+  Optional<Unit> unit(Dimension dimension) {
+    return Optional.ofNullable(units.get(dimension));
+  }
+
+  /** Whether a number without a unit would be readable if its declared unit were. */
+  boolean keepFromReading(String text, Dimension dimension) {
+    return unreadable.contains(dimension)
+        && QuantityText.parse(text, dimension, Units.of(dimension).values().stream().findFirst())
+            instanceof Parsed.Value;
+  }
+
+  private void declare(Dimension dimension, Node.Scalar word, Problems problems) {
     Parsed parsed = QuantityText.parse("1 " + word.text(), dimension, Optional.empty());
     if (parsed instanceof Parsed.Value value) {
-      return Optional.of(value.unit());
+      units.put(dimension, value.unit());
+      return;
     }
-    String expected = "a unit of " + Choice.word(dimension);
-    problems.add(Problem.of(word.at(), Reading.quoted(word.text()), expected));
-    return Optional.empty();
+    unreadable.add(dimension);
+    problems.add(
+        new Problem(
+            word.at(),
+            Reading.quoted(word.text()),
+            "a unit of " + Choice.word(dimension),
+            Units.nearest(dimension, word.text()).map(Unit::symbol)));
   }
 }

@@ -23,7 +23,7 @@ final class KeyChecks {
     root.mapping("bonding").ifPresent(bonding -> eachItem(bonding, "jumpers", this::jumper));
     eachValue(root, "planes", this::plane);
     eachValue(root, "fields", field -> field.mapping("attach").ifPresent(this::schedule));
-    eachValue(root, "fields", field -> ZoneWords.check(field, problems));
+    eachValue(root, "fields", field -> ZoneWords.check(field, lost, problems));
     root.mapping("claims").ifPresent(claims -> ZoneWords.claims(claims, problems));
   }
 

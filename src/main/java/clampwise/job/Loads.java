@@ -99,7 +99,8 @@ public record Loads(
       @Doc("Directional factor of the wind.") Optional<Factor> directionFactor,
       @Doc("Seasonal factor of the wind.") Optional<Factor> seasonFactor,
       @Doc("Terrain factor, if the annex has its own procedure.") Optional<Factor> terrainFactor,
-      @Doc("Density of air in kg/m³.") Optional<Factor> airDensity,
+      @Doc("Density of air in kg/m³, written as a plain number such as 1.25.")
+          Optional<Factor> airDensity,
       @Doc("Turbulence factor.") Optional<Factor> turbulenceFactor,
       @Doc("Partial factor of dead load where it adds.") Optional<Factor> deadUnfavourable,
       @Doc("Partial factor of dead load where it helps.") Optional<Factor> deadFavourable,

@@ -28,12 +28,18 @@ final class Quantities {
 
   static ValueDeserializer<Quantity.Thickness> thickness() {
     return ValueDeserializer.ofScalar(
-        THICKNESS,
-        (scalar, key, reading) ->
-            value(QuantityText.parseThickness(scalar.text(), unit(reading)), scalar, reading)
-                .map(value -> new Quantity.Thickness(value.si(), value.unit(), scalar.at()))
-                .filter(thickness -> isThin(thickness, reading))
-                .orElse(null));
+        THICKNESS, (scalar, key, reading) -> thickness(scalar, reading).orElse(null));
+  }
+
+  private static Optional<Quantity.Thickness> thickness(Node.Scalar scalar, Reading reading) {
+    Parsed parsed = QuantityText.parseThickness(scalar.text(), unit(reading));
+    if (parsed instanceof Parsed.Fault
+        && reading.defaults().keepFromReading(scalar.text(), Dimension.LENGTH)) {
+      return Optional.empty();
+    }
+    return value(parsed, scalar, reading)
+        .map(value -> new Quantity.Thickness(value.si(), value.unit(), scalar.at()))
+        .filter(thickness -> isThin(thickness, reading));
   }
 
   static ValueDeserializer<LengthRange> lengthRange() {
@@ -73,16 +79,28 @@ final class Quantities {
 
   private static <Q extends Quantity> @Nullable Q read(
       QuantityKind<Q> kind, Node.Scalar scalar, boolean positive, Reading reading) {
-    Optional<clampwise.units.Unit> unit =
-        Optional.ofNullable(reading.defaults().get(kind.dimension()));
-    return value(QuantityText.parse(scalar.text(), kind.dimension(), unit), scalar, reading)
+    DeclaredUnits defaults = reading.defaults();
+    Parsed parsed =
+        QuantityText.parse(scalar.text(), kind.dimension(), defaults.unit(kind.dimension()));
+    if (parsed instanceof Parsed.Fault
+        && defaults.keepFromReading(scalar.text(), kind.dimension())) {
+      return null;
+    }
+    return value(inWordsOf(kind, parsed), scalar, reading)
         .filter(value -> isInRange(kind, value.si(), positive, scalar, reading))
         .map(value -> kind.maker().make(value.si(), value.unit(), scalar.at()))
         .orElse(null);
   }
 
+  /** Directions are angles too, but nobody writes them as a slope. */
+  private static Parsed inWordsOf(QuantityKind<?> kind, Parsed parsed) {
+    return kind.type() == Quantity.Azimuth.class && parsed instanceof Parsed.Fault fault
+        ? new Parsed.Fault(fault.found(), kind.words())
+        : parsed;
+  }
+
   private static Optional<clampwise.units.Unit> unit(Reading reading) {
-    return Optional.ofNullable(reading.defaults().get(Dimension.LENGTH));
+    return reading.defaults().unit(Dimension.LENGTH);
   }
 
   private static Optional<Parsed.Value> value(Parsed parsed, Node.Scalar scalar, Reading reading) {

@@ -6,11 +6,8 @@ import clampwise.source.Position;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.Span;
-import clampwise.units.Dimension;
-import clampwise.units.Unit;
 import com.fasterxml.jackson.core.JsonParser;
 import java.util.Collection;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,7 +21,7 @@ import java.util.Set;
  */
 record Reading(
     Problems problems,
-    Map<Dimension, Unit> defaults,
+    DeclaredUnits defaults,
     Optional<Position> brokenAt,
     Set<Node> reported,
     Lost lost) {
@@ -35,7 +32,7 @@ record Reading(
 
   /** For values without declared units, read to their end. */
   static Reading plain(Problems problems) {
-    return new Reading(problems, Map.of(), Optional.empty(), Set.of(), new Lost());
+    return new Reading(problems, DeclaredUnits.NONE, Optional.empty(), Set.of(), new Lost());
   }
 
   void problem(Span at, String found, String expected) {

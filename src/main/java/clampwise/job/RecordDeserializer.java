@@ -88,10 +88,17 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
       reading.unknown(
           key.at(),
           "the unknown key " + Reading.quoted(key.text()),
-          "a key of " + shape.words() + ": " + someKeys(),
+          expected(key.text()),
           new Reading.Misspelt(key.text(), shape.byKey().keySet()));
     }
     return slot;
+  }
+
+  /** In braces a comma ends the value, so that the decimals of {@code 1,5} become a key. */
+  private String expected(String key) {
+    return !key.isEmpty() && Character.isDigit(key.charAt(0))
+        ? "a point for decimals, such as 1.5: in braces a comma ends the value"
+        : "a key of " + shape.words() + ": " + someKeys();
   }
 
   private String someKeys() {

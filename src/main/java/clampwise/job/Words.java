@@ -1,6 +1,8 @@
 package clampwise.job;
 
+import clampwise.source.Nearest;
 import clampwise.source.Node;
+import clampwise.source.Problem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -70,9 +72,25 @@ final class Words {
           if (index >= 0) {
             return new Choice<>(values[index], scalar.at());
           }
-          Reading.Misspelt misspelt = new Reading.Misspelt(scalar.text(), words);
-          reading.unknown(scalar.at(), Reading.quoted(scalar.text()), expected, misspelt);
+          reading
+              .problems()
+              .add(
+                  new Problem(
+                      scalar.at(),
+                      Reading.quoted(scalar.text()),
+                      expected,
+                      nearest(scalar.text(), words)));
           return null;
         });
+  }
+
+  /** Another edition or class is no misspelling: its digits are meant. */
+  private static Optional<String> nearest(String written, List<String> words) {
+    return Nearest.to(written, words)
+        .filter(near -> digits(near).isEmpty() || digits(near).equals(digits(written)));
+  }
+
+  private static String digits(String word) {
+    return word.replaceAll("[^0-9]", "");
   }
 }

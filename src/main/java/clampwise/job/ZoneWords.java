@@ -16,13 +16,22 @@ final class ZoneWords {
 
   private ZoneWords() {}
 
-  static void check(Node.Mapping field, Problems problems) {
+  static void check(Node.Mapping field, Lost lost, Problems problems) {
     field.mapping("allowed-spacing").ifPresent(zones -> keys(zones, problems));
     field.mapping("allowed-seam-spacing").ifPresent(zones -> keys(zones, problems));
     field
         .mapping("attach")
         .flatMap(attach -> attach.mapping("zones"))
-        .ifPresent(zones -> keys(zones, problems));
+        .ifPresent(zones -> schedule(zones, lost, problems));
+  }
+
+  /** A schedule that means another zone leaves none out. */
+  private static void schedule(Node.Mapping zones, Lost lost, Problems problems) {
+    int before = problems.count();
+    keys(zones, problems);
+    if (problems.count() > before) {
+      lost.add(zones);
+    }
   }
 
   static void claims(Node.Mapping claims, Problems problems) {

@@ -35,7 +35,7 @@ public final class Nearest {
     int bestDistance = Math.max(1, folded.length() / 3) + 1;
     for (String word : known) {
       int distance = distance(folded, fold(word), bestDistance);
-      if (distance < bestDistance) {
+      if (distance < bestDistance && distance < Math.max(folded.length(), fold(word).length())) {
         best = word;
         bestDistance = distance;
       }
@@ -43,8 +43,13 @@ public final class Nearest {
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
+  /** Hyphens before an option make no two options alike. */
   private static String fold(String word) {
-    return word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+    int start = 0;
+    while (start < word.length() - 1 && word.charAt(start) == '-') {
+      start++;
+    }
+    return word.substring(start).toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
   }
 
   /** Edits (insert, delete, replace, swap of neighbours) between two words, at most a bound. */

@@ -31,8 +31,7 @@ final class Faults {
 
   Parsed unit(String spelling) {
     Optional<String> other = Units.dimensionOf(spelling).map(Faults::name);
-    Optional<String> near =
-        Spelling.nearest(spelling, Units.of(dimension)).map(unit -> unit.symbol());
+    Optional<String> near = Units.nearest(dimension, spelling).map(unit -> unit.symbol());
     String found = other.map(name -> quoted() + ", which is " + name).orElseGet(this::quoted);
     String hint = near.map(symbol -> "; the nearest unit is " + symbol).orElse("");
     return new Parsed.Fault(found, expected() + hint);

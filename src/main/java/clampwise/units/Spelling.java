@@ -40,6 +40,7 @@ final class Spelling {
     int most = normal.length() <= 2 ? 1 : 2;
     return known.keySet().stream()
         .filter(k -> distance(k, normal) <= most)
+        .filter(k -> distance(k, normal) < Math.max(k.length(), normal.length()))
         .min(Comparator.comparingInt(k -> 10 * distance(k, normal) + lengths(k, normal)))
         .map(known::get);
   }

@@ -88,6 +88,11 @@ public final class Units {
     return Optional.ofNullable(of(dimension).get(Spelling.normal(spelling)));
   }
 
+  /** The unit of a dimension that an unknown spelling most likely means. */
+  public static Optional<Unit> nearest(Dimension dimension, String spelling) {
+    return Spelling.nearest(spelling, of(dimension));
+  }
+
   /** A dimension in which a spelling is known. */
   static Optional<Dimension> dimensionOf(String spelling) {
     String normal = Spelling.normal(spelling);

@@ -61,6 +61,28 @@ class CsvValuesTest {
         .anyMatch(problem -> problem.nearest().equals(Optional.of("along")));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "along,upp⏎1 m,2 m|1:7 the unknown column \"upp\"; nearest up",
+        "along,up⏎|1:1 column names without rows",
+        "along,up⏎1 m,2 m,,⏎1 m,3 m,MC-1⏎1,5,3 m|3:9 a cell without a column, in 2 rows"
+      })
+  void oneMistakeInATableOfAttachmentsIsOneProblem(String csv, String said) throws IOException {
+    write("points.csv", csv.replace('⏎', '\n'));
+    read(ReadJob.SMALL + "    attach: {file: points.csv}\n");
+    assertThat(problems.sorted())
+        .extracting(
+            problem ->
+                problem.at().toString().replaceFirst(".*csv:", "")
+                    + " "
+                    + problem.found()
+                    + problem.nearest().map(word -> "; nearest " + word).orElse(""))
+        .containsExactly(said);
+    assertThat(problems.sorted().get(0).expected()).doesNotContain("seam");
+  }
+
   @Test
   void surveyAndSurveyFileExcludeEachOther() throws IOException {
     write("seams.csv", "seam,along\n1,2 m\n");

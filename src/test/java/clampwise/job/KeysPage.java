@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.units.Dimension;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.ArrayDeque;
@@ -99,6 +100,9 @@ final class KeysPage {
   }
 
   private static String words(QuantityKind<?> kind) {
+    if (kind.dimension() == Dimension.NUMBER) {
+      return "plain number, or in %";
+    }
     List<String> symbols = SchemaPatterns.symbols(kind.dimension());
     return JobSchema.name(kind.type()).replace('-', ' ') + " (" + String.join(", ", symbols) + ")";
   }

@@ -39,6 +39,12 @@ class NearestTest {
     assertThat(Nearest.to(written, KEYS)).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({"E", "-x", "--x"})
+  void aLetterIsNotNearToAnotherLetter(String written) {
+    assertThat(Nearest.to(written, List.of("B", "C", "D", "-h", "-q"))).isEmpty();
+  }
+
   @Test
   void distanceIsSymmetric() {
     for (String a : KEYS) {

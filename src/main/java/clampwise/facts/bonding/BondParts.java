@@ -33,7 +33,10 @@ record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
 
   /** A clamp between two modules of a field. */
   BondPart midClamp(FieldLayout field, Optional<Text> name) {
-    Optional<Flag> rated = name.flatMap(this::clamp).flatMap(ModuleClamp::bonding);
+    boolean named = name.isPresent() && name.equals(field.field().midClamp());
+    Optional<ModuleClamp> clamp =
+        named ? parts.midClamps().find(name.get().value()) : name.flatMap(this::clamp);
+    Optional<Flag> rated = clamp.flatMap(ModuleClamp::bonding);
     Span at = name.map(Text::at).orElse(field.at());
     return new BondPart(Subjects.field(field.name()), MID_CLAMP, name, rated, at, unreadable);
   }

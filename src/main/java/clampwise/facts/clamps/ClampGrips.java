@@ -69,7 +69,15 @@ final class ClampGrips {
       asked.missing(ClampGrip.class, subject(use), reason, use.name().at());
       asked.missing(GlassReach.class, subject(use), reason, use.name().at());
     } else {
-      asked.add(grip(use, depth.get()));
+      if (lostM(use) > 0 && depth.get().m() <= lostM(use)) {
+        String reason =
+            use.word()
+                + " does not reach from row to row in the gap of field "
+                + asked.field().name();
+        asked.missing(ClampGrip.class, subject(use), reason, use.name().at());
+      } else {
+        asked.add(grip(use, depth.get()));
+      }
       types.forEach((name, type) -> glass(use, depth.get(), name, type));
     }
   }

@@ -18,6 +18,17 @@ class GripAndContinuityTest {
   }
 
   @Test
+  void aGapThatTheClampDoesNotSpanIsLeftToTheRuleOnGaps() {
+    BaseJob job = seams("fields: {A: {row-gap: 3 in}}");
+
+    assertThat(job.facts(ClampGrip.class))
+        .extracting(ClampGrip::clamp)
+        .containsExactly("end clamp EC-1");
+    assertThat(job.missing(ClampGrip.class))
+        .containsExactly("mid clamp MC-1 does not reach from row to row in the gap of field A");
+  }
+
+  @Test
   void aClampOfUnknownReachIsNotJudged() {
     BaseJob job = seams("parts: {end-clamps: {EC-1: {grip-depth: ~}}}");
 
