@@ -13,6 +13,7 @@ import clampwise.job.Choice;
 import clampwise.job.Fire;
 import clampwise.job.Fire.Occupancy;
 import clampwise.job.Job;
+import clampwise.job.Site;
 import clampwise.source.Span;
 import java.util.List;
 import java.util.Optional;
@@ -71,13 +72,21 @@ public final class FireQuestions {
     boolean noRules = fire.flatMap(Fire::rules).isEmpty();
     String reason =
         noRules
-            ? job.unreadable().missing("the fire rule set", "fire", "rules")
-            : job.unreadable().missing("the occupancy for the fire rules", "fire", "occupancy");
+            ? noRules(job)
+            : job.unreadable()
+                .missing("the occupancy for the fire rules (fire: occupancy)", "fire", "occupancy");
     Span at = fire.flatMap(Fire::rules).map(Choice::at).orElseGet(job.job()::at);
     unasked(OF_ACCESS, reason, at, answers);
     if (fire.isEmpty()) {
       unasked(FireClasses.TYPES, reason, at, answers);
     }
+  }
+
+  /** The code in force is easily taken for the rule set that the layout follows. */
+  private static String noRules(Job job) {
+    String reason = job.unreadable().missing("the fire rule set (fire: rules)", "fire", "rules");
+    boolean code = job.site().flatMap(Site::codes).flatMap(Site.Codes::fire).isPresent();
+    return code ? reason + "; the code under site: codes does not choose one" : reason;
   }
 
   private static void unasked(
