@@ -5,7 +5,6 @@ import clampwise.source.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 
@@ -54,7 +53,7 @@ final class Clampwise {
   private int parsed(String... arguments) {
     ParseResult root = Arguments.parse(arguments);
     ParseResult command = root.hasSubcommand() ? root.subcommand() : root;
-    if (command.isUsageHelpRequested()) {
+    if (command.isUsageHelpRequested() || root.isUsageHelpRequested()) {
       return help(command.commandSpec().commandLine());
     }
     if (root.isVersionHelpRequested()) {
@@ -82,10 +81,13 @@ final class Clampwise {
           "completion is for bash, zsh and fish, not " + shell + Hint.of(Nearest.to(shell, known)));
     }
     CommandLine tree = CommandTree.create();
+    CompletedWords words = CompletedWords.of(rules.get(), known);
     console.print(
-        shell.equals("fish")
-            ? FishCompletion.of(tree)
-            : AutoComplete.bash(CommandTree.PROGRAM, tree));
+        switch (shell) {
+          case "fish" -> FishCompletion.of(tree, words);
+          case "zsh" -> ZshCompletion.of(tree, words);
+          default -> BashCompletion.of(tree, words);
+        });
     return ExitCode.CLEAR;
   }
 

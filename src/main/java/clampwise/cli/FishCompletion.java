@@ -2,8 +2,6 @@ package clampwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.StreamSupport;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -13,10 +11,14 @@ final class FishCompletion {
 
   private final StringBuilder out = new StringBuilder();
 
-  private FishCompletion() {}
+  private final CompletedWords completed;
 
-  static String of(CommandLine tree) {
-    FishCompletion completion = new FishCompletion();
+  private FishCompletion(CompletedWords completed) {
+    this.completed = completed;
+  }
+
+  static String of(CommandLine tree, CompletedWords completed) {
+    FishCompletion completion = new FishCompletion(completed);
     completion.root(tree.getCommandSpec());
     tree.getSubcommands().values().stream()
         .map(CommandLine::getCommandSpec)
@@ -40,8 +42,11 @@ final class FishCompletion {
   private void command(CommandSpec command) {
     String seen = "__fish_seen_subcommand_from " + command.name();
     command.options().forEach(option -> line(seen, words(option)));
-    if (command.name().equals("completion")) {
-      line(seen, List.of("-f", "-a", quoted("bash zsh fish")));
+    List<String> first = completed.first(command.name());
+    if (!first.isEmpty()) {
+      line(seen, List.of("-f", "-a", quoted(String.join(" ", first))));
+    } else if (!CompletedWords.takesFiles(command.name())) {
+      line(seen, List.of("-f"));
     }
   }
 
@@ -51,19 +56,14 @@ final class FishCompletion {
       words.add(name.startsWith("--") ? "-l" : "-s");
       words.add(name.replaceFirst("^-+", ""));
     }
-    String values = values(option);
-    if (!values.isEmpty()) {
+    String values = String.join(" ", CompletedWords.values(option));
+    if (CompletedWords.takesFile(option)) {
+      words.addAll(List.of("-r", "-F"));
+    } else if (!values.isEmpty()) {
       words.addAll(List.of("-x", "-a", quoted(values)));
     }
     words.addAll(List.of("-d", quoted(option.description()[0])));
     return words;
-  }
-
-  private static String values(OptionSpec option) {
-    return option.completionCandidates() == null
-        ? ""
-        : StreamSupport.stream(option.completionCandidates().spliterator(), false)
-            .collect(Collectors.joining(" "));
   }
 
   private void line(String when, List<String> words) {

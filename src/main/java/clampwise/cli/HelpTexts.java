@@ -71,5 +71,6 @@ record HelpTexts(String description, String... footer) {
           "Prints the completion script of a shell.",
           "Examples:",
           "  source <(clampwise completion bash)",
+          "  source <(clampwise completion zsh)       after compinit",
           "  clampwise completion fish | source");
 }

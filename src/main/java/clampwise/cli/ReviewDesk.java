@@ -32,7 +32,7 @@ final class ReviewDesk implements Desk {
     try {
       return reviewer.review(Path.of(name));
     } catch (InvalidPathException e) {
-      return unreadable(name, "a name that no file can have");
+      return unreadable(unusable(name, System.getProperty("sun.jnu.encoding", "")));
     }
   }
 
@@ -41,12 +41,25 @@ final class ReviewDesk implements Desk {
       byte[] text = console.in().readNBytes(MOST_BYTES);
       return reviewer.review(INPUT_NAME, text, SourceFiles.in(Path.of("")));
     } catch (IOException e) {
-      return unreadable(INPUT_NAME, "standard input that cannot be read");
+      String found = "standard input that cannot be read";
+      return unreadable(Problem.of(Span.startOf(INPUT_NAME), found, "a readable file"));
     }
   }
 
-  private static Review unreadable(String name, String found) {
-    Problem problem = Problem.of(Span.startOf(name), found, "a readable file");
-    return new Review(name, "", 0, List.of(problem), List.of(), List.of(), List.of());
+  /** A name that is no path: mostly because the locale knows no letters beyond its own. */
+  static Problem unusable(String name, String encoding) {
+    Span at = Span.startOf(name);
+    boolean every = encoding.isEmpty() || encoding.equalsIgnoreCase("UTF-8");
+    return every
+        ? Problem.of(at, "a name that no file can have", "a readable file")
+        : Problem.of(
+            at,
+            "a name with letters that the locale's encoding, " + encoding + ", does not have",
+            "a UTF-8 locale, such as LC_ALL=C.UTF-8");
+  }
+
+  private static Review unreadable(Problem problem) {
+    return new Review(
+        problem.at().file(), "", 0, List.of(problem), List.of(), List.of(), List.of());
   }
 }

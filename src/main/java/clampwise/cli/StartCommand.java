@@ -5,13 +5,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** {@code clampwise start}: writes a small commented job to begin with. */
 final class StartCommand {
 
   private static final String STARTER = "starter.yaml";
+
+  /** What no shell changes in a word; Windows parts folders by the last two. */
+  private static final String SAFE = "-_./+@%,:\\";
 
   private final Console console;
 
@@ -26,9 +28,19 @@ final class StartCommand {
     } else {
       write(path(file));
       console.print(
-          file + " is written. Next: change it to your roof, then clampwise review " + file + "\n");
+          file
+              + " is written. Next: change it to your roof, then clampwise review "
+              + forShell(file)
+              + "\n");
     }
     return ExitCode.CLEAR;
+  }
+
+  /** A name as it is typed: in quotes where a shell would cut or change it. */
+  private static String forShell(String file) {
+    boolean plain =
+        file.chars().allMatch(c -> Character.isLetterOrDigit(c) || SAFE.indexOf(c) >= 0);
+    return plain ? file : "\"" + file.replaceAll("([\"$`\\\\])", "\\\\$1") + "\"";
   }
 
   private static Path path(String file) {
@@ -40,13 +52,11 @@ final class StartCommand {
   }
 
   private static void write(Path file) {
+    WholeFile.checkFolder(file);
     try {
       writeNew(file);
     } catch (FileAlreadyExistsException e) {
       throw new UsageException(file + " exists already and is left as it is; choose another name");
-    } catch (NoSuchFileException e) {
-      throw new UsageException(
-          "the folder of " + file + " does not exist; create it first or choose another");
     } catch (IOException e) {
       throw new UsageException(file + " could not be written; choose a folder you may write to");
     }

@@ -4,14 +4,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
- * Writes a file whole or not at all; what stood there before stays until the new one is complete.
+ * Writes a file whole or not at all; what stood there before stays until the new one is complete. A
+ * link stays a link, and a file keeps who may read it.
  */
 final class WholeFile {
+
+  private static final int MOST_LINKS = 40;
 
   private WholeFile() {}
 
@@ -21,28 +24,58 @@ final class WholeFile {
       write(Path.of(name), text);
     } catch (InvalidPathException e) {
       throw new UsageException(name + " is not a file name here");
-    } catch (NoSuchFileException e) {
-      throw new UsageException(
-          "the folder of " + name + " does not exist; create it first or choose another");
     } catch (IOException e) {
       throw new UsageException(name + " could not be written; choose a file you may write to");
     }
   }
 
-  private static void write(Path file, CharSequence text) throws IOException {
-    if (Files.isDirectory(file)) {
-      throw new IOException("a folder");
+  private static void write(Path named, CharSequence text) throws IOException {
+    checkFolder(named);
+    Path file = behindLinks(named.toAbsolutePath());
+    boolean exists = Files.exists(file);
+    if (exists && (Files.isDirectory(file) || !Files.isWritable(file))) {
+      throw new IOException("a folder or a file that may not be written");
     }
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      throw new NoSuchFileException(file.toString());
+    if (exists && !Files.isRegularFile(file)) {
+      Files.writeString(file, text, StandardCharsets.UTF_8);
+      return;
     }
-    Path part = Files.createTempFile(folder, "clampwise", ".part");
+    Path part = file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid());
+    Files.createFile(part);
     try {
       Files.writeString(part, text, StandardCharsets.UTF_8);
+      keepPermissions(file, part);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
+    }
+  }
+
+  /** Says that the folder of a file is missing, if it is. */
+  static void checkFolder(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new UsageException(
+          "the folder of " + file + " does not exist; create it first or choose another");
+    }
+  }
+
+  /** The file at the end of a chain of links, which need not exist yet. */
+  private static Path behindLinks(Path file) throws IOException {
+    Path end = file;
+    for (int links = 0; Files.isSymbolicLink(end); links++) {
+      if (links == MOST_LINKS) {
+        throw new IOException("links that end nowhere");
+      }
+      end = end.resolveSibling(Files.readSymbolicLink(end));
+    }
+    return end;
+  }
+
+  private static void keepPermissions(Path old, Path fresh) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(old, PosixFileAttributeView.class);
+    if (view != null && Files.exists(old)) {
+      Files.setPosixFilePermissions(fresh, view.readAttributes().permissions());
     }
   }
 }

@@ -25,7 +25,7 @@ public final class CalcSheetMarkdown {
   }
 
   private void review(Review review) {
-    heading(1, "Calculation sheet: " + Harmless.markdown(review.title()));
+    heading(1, "Calculation sheet: " + Harmless.markdown(TextReport.title(review)));
     line("Job file: " + Harmless.markdown(review.file()));
     line("");
     line(

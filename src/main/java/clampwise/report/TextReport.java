@@ -57,9 +57,13 @@ public final class TextReport {
 
   private void writeHead(Review review) {
     sheet.gap();
-    String title = review.title().isBlank() ? "a job without a name" : review.title();
-    sheet.prose(0, Role.HEADING, "Review of " + title);
+    sheet.prose(0, Role.HEADING, "Review of " + title(review));
     sheet.whole(0, Role.PLACE, review.file());
+  }
+
+  /** What the job is called. */
+  static String title(Review review) {
+    return review.title().isBlank() ? "a job without a name" : review.title();
   }
 
   private void writeProblems(List<Problem> problems) {
@@ -80,7 +84,8 @@ public final class TextReport {
     if (groups.isEmpty()) {
       return;
     }
-    sheet.heading(Role.HEADING, "Not checked", groups.size());
+    sheet.gap();
+    sheet.prose(0, Role.HEADING, "Not checked (" + Counted.of(groups.size(), "reason") + ")");
     sheet.prose(INDENT, Role.PLAIN, "What is missing here is not a pass.");
     for (NotCheckedBlock block : NotCheckedBlock.of(groups)) {
       block.write(sheet, INDENT);

@@ -6,16 +6,20 @@ import clampwise.finding.Severity;
 import clampwise.report.SampleReview;
 import clampwise.review.Review;
 import clampwise.rulebook.RulePage;
+import clampwise.source.Problem;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -234,7 +238,68 @@ class CommandsTest {
   @Test
   void completionKnowsEveryCommand() {
     assertThat(run("completion", "bash")).isZero();
-    assertThat(printed()).contains("review", "explain", "start", "--fail-on");
+    assertThat(printed())
+        .contains("review explain calc start schema completion")
+        .contains("review,--fail-on) words='error warning note never'")
+        .contains("explain,0,*) words='gap-too-small seam-missed'")
+        .contains("completion,0,*) words='bash zsh fish'")
+        .containsPattern("calc,0,.*velocity-pressure");
+  }
+
+  @Test
+  void zshHasAScriptOfItsOwn() {
+    assertThat(run("completion", "zsh")).isZero();
+    assertThat(printed())
+        .startsWith("#compdef clampwise\n")
+        .contains("explain) _arguments", "'1: :(gap-too-small seam-missed)'")
+        .contains("--calc-sheet[", ": :_files'", "'*: :_files'")
+        .doesNotContain("COMPREPLY");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "clampwise re, review",
+    "clampwise explain se, seam-missed",
+    "clampwise completion f, fish",
+    "clampwise review --format j, json",
+    "clampwise review --calc-sheet out.m, ''",
+    "clampwise review j2, ''"
+  })
+  @DisabledOnOs(OS.WINDOWS)
+  void bashOffersWordsAndLeavesFilesToItself(String line, String offered, @TempDir Path folder)
+      throws Exception {
+    run("completion", "bash");
+    Path script = Files.writeString(folder.resolve("c.bash"), printed());
+    String ask =
+        ("source %s; COMP_WORDS=(%s); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); _clampwise;"
+                + " echo -n \"${COMPREPLY[*]}\"")
+            .formatted(script, line);
+    Process bash = new ProcessBuilder("bash", "-c", ask).redirectErrorStream(true).start();
+    assertThat(new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+        .isEqualTo(offered);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-h", "--help"})
+  void helpBeforeACommandIsTheHelpOfThatCommand(String help) {
+    assertThat(run(help, "review")).isZero();
+    assertThat(printed()).startsWith("Usage: clampwise review ");
+  }
+
+  @Test
+  void aNameBeyondTheLocaleNamesTheLocale() {
+    Problem problem = ReviewDesk.unusable("dach.yaml", "ANSI_X3.4-1968");
+    assertThat(problem.found()).contains("the locale's encoding, ANSI_X3.4-1968");
+    assertThat(problem.expected()).contains("LC_ALL=C.UTF-8");
+    assertThat(ReviewDesk.unusable("dach.yaml", "UTF-8").found()).contains("no file can have");
+  }
+
+  @Test
+  void explainSaysHowExamplesAreToBeRead() {
+    RulePage page = new RulePage("r", "t", Severity.ERROR, "# R\n\n## Examples\n\n### Fires: a\n");
+    new Clampwise(console(out, Screen.NONE), () -> (name, any) -> review(name), () -> List.of(page))
+        .run("explain", "r");
+    assertThat(printed()).contains("Examples\n\n  An example is not a whole job.");
   }
 
   @Test

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The launcher in a folder of its own, with a Java and a Maven that only say they were called. */
 @DisabledOnOs(OS.WINDOWS)
@@ -42,6 +44,15 @@ class LauncherTest {
   @Test
   void aBuildNewerThanItsSourcesIsRunAsItIs() throws Exception {
     assertThat(output()).isEqualTo("run\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"C, C.UTF-8", "POSIX, C.UTF-8", "de_DE.ISO-8859-1, de_DE.ISO-8859-1"})
+  void inThePlainLocaleNamesMayHaveAllLetters(String locale, String run) throws Exception {
+    script(
+        "bin/java",
+        "case $1 in -version) echo 'openjdk version \"17.0.1\"' >&2;; *) echo $LC_ALL;; esac");
+    assertThat(output(Map.of("LC_ALL", locale))).isEqualTo(run + "\n");
   }
 
   @Test
@@ -98,10 +109,15 @@ class LauncherTest {
   }
 
   private String output() throws IOException, InterruptedException {
+    return output(Map.of());
+  }
+
+  private String output(Map<String, String> variables) throws IOException, InterruptedException {
     ProcessBuilder launcher = new ProcessBuilder(home.resolve("clampwise").toString(), "review");
     Map<String, String> environment = launcher.environment();
     environment.put("PATH", home.resolve("bin") + ":" + environment.get("PATH"));
     environment.remove("JAVA_HOME");
+    environment.putAll(variables);
     Process run = launcher.redirectErrorStream(true).start();
     String output = new String(run.getInputStream().readAllBytes(), UTF_8);
     run.waitFor();

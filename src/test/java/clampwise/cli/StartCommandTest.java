@@ -34,6 +34,8 @@ class StartCommandTest {
   void theStarterReviewsWithoutErrors(@TempDir Path folder) {
     Path job = folder.resolve("my job.yaml");
     start.run(job.toString());
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .endsWith("then clampwise review \"" + job + "\"\n");
     Review review = new Reviewer().review(job);
     assertThat(review.problems()).isEmpty();
     assertThat(review.findings()).extracting(Finding::severity).doesNotContain(Severity.ERROR);

@@ -47,6 +47,13 @@ class CalcSheetTest {
     }
   }
 
+  @Test
+  void theSheetOfAnEmptyJobHasATitle() {
+    Review empty = new Review("e.yaml", "", 0, List.of(), List.of(), List.of(), List.of());
+    assertThat(CalcSheetMarkdown.of(List.of(empty)))
+        .startsWith("# Calculation sheet: a job without a name\n");
+  }
+
   @ParameterizedTest
   @MethodSource("jobs")
   void everyLineOfTheMarkdownFollowsFromTheInputsPrintedInIt(Path job) {
