@@ -9,9 +9,16 @@ import clampwise.source.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 
 /** {@code clampwise explain}: the page of a rule, or the list of all. */
 final class ExplainCommand {
+
+  private static final String LEGEND =
+      "An example is not a whole job. It changes the complete job that its first line names, a file"
+          + " of rules/base where names such as M30 come from: keys that are written replace those"
+          + " of that job, ~ takes one away, and all others stay. A line that ends in <- finding is"
+          + " where the finding points.";
 
   private final Console console;
   private final Supplier<List<RulePage>> rules;
@@ -27,10 +34,16 @@ final class ExplainCommand {
     if (words.isEmpty()) {
       list(sheet);
     } else {
-      new MarkdownText(sheet).write(page(words.get(0)));
+      new MarkdownText(sheet).write(withLegend(page(words.get(0))));
     }
     console.print(sheet.toString());
     return ExitCode.CLEAR;
+  }
+
+  /** Says below the heading of the examples how they are to be read. */
+  private static String withLegend(String page) {
+    return page.replaceFirst(
+        "(?m)^## Examples$", "## Examples\n\n" + Matcher.quoteReplacement(LEGEND));
   }
 
   private String page(String id) {

@@ -2,6 +2,7 @@ package clampwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A page of simple Markdown as text for a terminal: headings, paragraphs, lists, tables and fenced
@@ -13,7 +14,16 @@ public final class MarkdownText {
 
   private static final int INDENT = 2;
 
+  private static final Pattern LINK = Pattern.compile("\\[([^\\]]+)\\]\\([^)]*\\)");
+
+  /** A star that stands in a formula has a blank or a letter before it. */
+  private static final Pattern EMPHASIS =
+      Pattern.compile("(?<![\\w*-])\\*(\\p{L}[^*]*\\p{L})\\*(?!\\w)");
+
+  private static final Pattern PARTED = Pattern.compile("\\p{L}-$");
+
   private final Sheet sheet;
+  private TextTable table = new TextTable();
   private final List<String> paragraph = new ArrayList<>();
   private boolean fenced;
   private boolean item;
@@ -27,15 +37,19 @@ public final class MarkdownText {
   public void write(String markdown) {
     markdown.lines().forEach(this::line);
     endParagraph();
+    endTable();
   }
 
   private void line(String line) {
+    if (!line.startsWith("|")) {
+      endTable();
+    }
     if (line.startsWith(FENCE)) {
       endParagraph();
       sheet.gap();
       fenced = !fenced;
     } else if (fenced) {
-      sheet.whole(INDENT + INDENT, Role.PLAIN, line);
+      sheet.example(INDENT + INDENT, line);
     } else {
       prose(line.strip());
     }
@@ -49,12 +63,32 @@ public final class MarkdownText {
       heading(line);
     } else if (line.startsWith("|")) {
       endParagraph();
-      sheet.whole(INDENT, Role.PLAIN, plain(line));
+      row(line);
     } else {
       if (line.startsWith("- ")) {
         endParagraph();
       }
       paragraph.add(line);
+    }
+  }
+
+  private void row(String line) {
+    if (line.matches("[|: -]+")) {
+      return;
+    }
+    List<String> cells = new ArrayList<>();
+    String row = line.substring(1, line.length() - (line.endsWith("|") ? 1 : 0));
+    for (String cell : row.split("(?<!\\\\)\\|", -1)) {
+      cells.add(plain(cell.replace("\\|", "|")));
+    }
+    table.add(cells);
+  }
+
+  private void endTable() {
+    if (!table.isEmpty()) {
+      sheet.gap();
+      sheet.table(INDENT, table);
+      table = new TextTable();
     }
   }
 
@@ -68,7 +102,7 @@ public final class MarkdownText {
     if (paragraph.isEmpty()) {
       return;
     }
-    String text = plain(String.join(" ", paragraph));
+    String text = plain(joined());
     if (!item || !text.startsWith("- ")) {
       sheet.gap();
     }
@@ -81,8 +115,19 @@ public final class MarkdownText {
     paragraph.clear();
   }
 
-  /** Without the marks of code and strong text, which a terminal cannot show. */
+  /** The lines as one; a word that was parted at its hyphen is one word again. */
+  private String joined() {
+    StringBuilder text = new StringBuilder();
+    for (String line : paragraph) {
+      boolean parted = PARTED.matcher(text).find() && !line.matches("(and|or|to) .*");
+      text.append(text.length() == 0 || parted ? "" : " ").append(line);
+    }
+    return text.toString();
+  }
+
+  /** Without the marks of code, strong text and links, which a terminal cannot show. */
   private static String plain(String text) {
-    return text.replace("`", "").replace("**", "").strip();
+    String words = LINK.matcher(text).replaceAll("$1").replace("`", "").replace("**", "");
+    return EMPHASIS.matcher(words).replaceAll("$1").strip();
   }
 }

@@ -12,6 +12,9 @@ public final class Sheet {
   /** Narrowest column of prose, whatever the terminal says. */
   private static final int NARROWEST = 20;
 
+  /** Columns by which the rest of a line of an example stands further in. */
+  private static final int CONTINUED = 4;
+
   private final int width;
   private final Paint paint;
   private final StringBuilder text = new StringBuilder();
@@ -73,6 +76,24 @@ public final class Sheet {
   /** One line that is never broken, such as a position that people copy. */
   public void whole(int indent, Role role, String line) {
     newLine(indent).append(paint.paint(role, Harmless.of(line))).append('\n');
+  }
+
+  /** A line of an example: what does not fit goes on further in. */
+  void example(int indent, String line) {
+    String body = line.stripLeading();
+    int own = indent + line.length() - body.length();
+    if (own + Columns.of(body) <= width) {
+      whole(own, Role.PLAIN, body);
+      return;
+    }
+    Iterator<String> lines = wrapped(body, own + CONTINUED).iterator();
+    whole(own, Role.PLAIN, lines.next());
+    lines.forEachRemaining(rest -> whole(own + CONTINUED, Role.PLAIN, rest));
+  }
+
+  /** A table as aligned columns. */
+  void table(int indent, TextTable table) {
+    table.lines(Math.max(width - indent, NARROWEST)).forEach(l -> whole(indent, Role.PLAIN, l));
   }
 
   /** An empty line, unless there is one or the page is empty. */

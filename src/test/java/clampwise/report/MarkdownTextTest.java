@@ -54,8 +54,47 @@ class MarkdownTextTest {
   }
 
   @Test
-  void aTableKeepsItsLines() {
-    assertThat(text("| a | b |\n|---|---|\n| 1 | 2 |"))
-        .isEqualTo("  | a | b |\n  |---|---|\n  | 1 | 2 |\n");
+  void aTableStandsInColumnsAndWrapsItsLongCells() {
+    String page =
+        """
+        | symbol | meaning | unit |
+        |---|:---:|---|
+        | c | middle of the `clamp` to the nearer corner | mm |
+        | x, L | left corner | mm |
+        """;
+    assertThat(text(page))
+        .isEqualTo(
+            """
+              symbol  meaning                     unit
+              c       middle of the clamp to the  mm
+                      nearer corner
+              x, L    left corner                 mm
+            """);
+  }
+
+  @Test
+  void linksEmphasisAndPartedWordsAreText() {
+    String page =
+        """
+        Judged by [another rule](another-rule.md), or *not checked*; the clamp-
+        zone stays a word, as do mid-
+        and end clamps and a * b * c.
+        """;
+    assertThat(text(page).replaceAll("\\s+", " "))
+        .isEqualTo(
+            " Judged by another rule, or not checked; the clamp-zone stays a word, as do mid- and"
+                + " end clamps and a * b * c. ");
+  }
+
+  @Test
+  void aLongLineOfAnExampleGoesOnFurtherIn() {
+    assertThat(text("```yaml\nM30:\n  zones: [{side: long, zone: 1 mm}, {side: short}]\n```\n"))
+        .isEqualTo(
+            """
+                M30:
+                  zones: [{side: long, zone: 1 mm},
+                      {side: short}]
+
+            """);
   }
 }
