@@ -66,6 +66,10 @@ record Coverage(double arrayM2, double roofM2, double onSlopeM2) {
   }
 
   private static Outcome<Double> roofM2(Layout layout) {
+    if (layout.job().unreadable().touches("fire", "roof-plan-area")
+        || layout.job().unreadable().touches("fire", "whole-roof")) {
+      return new NotApplicable<>("the plan area of the whole roof could not be read");
+    }
     Optional<Double> stated =
         layout.job().fire().flatMap(Fire::roofPlanArea).map(Quantity::si).filter(m2 -> m2 > 0);
     Optional<Double> known =
