@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param ratedPa design rating that way [Pa]
  * @param noteAbovePa pressure from which a designer should look [Pa]
  * @param rating how the rating came about: as stated, or a test load over 1.5
+ * @param stronger what would carry the pressure, where this does not
  * @param chain how demand and rating were got
  */
 public record ModuleUse(
@@ -40,6 +41,7 @@ public record ModuleUse(
     double ratedPa,
     double noteAbovePa,
     String rating,
+    String stronger,
     Optional<Chain> chain,
     Optional<Limit> limitFrom)
     implements Fact {}

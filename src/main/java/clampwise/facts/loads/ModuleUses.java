@@ -17,6 +17,7 @@ import clampwise.job.ModuleType.ClampZone;
 import clampwise.job.ModuleType.LoadBasis;
 import clampwise.job.Quantity.Pressure;
 import clampwise.job.Unreadable;
+import clampwise.units.QuantityPrint;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -194,7 +195,7 @@ final class ModuleUses {
         Subjects.module(module),
         site.subject().part("module").part("zone " + zone),
         site.field().field().module().at(),
-        asked.rated.unit(),
+        site.pressureUnit(),
         site.field().name(),
         module.name(),
         module.typeName(),
@@ -205,7 +206,8 @@ final class ModuleUses {
         rounded(asked.demandPa),
         rounded(ratedPa),
         rounded(ratedPa * noteAbove.si()),
-        test ? "its test load over " + testOverDesign : "as rated",
+        rating(asked.rated, test),
+        asked.demandPa > ratedPa ? stronger(asked).text(module) : "",
         Optional.of(
             new ModuleChain(
                 loads,
@@ -215,6 +217,17 @@ final class ModuleUses {
                 asked.rated.pa(),
                 testOverDesign)),
         Optional.empty());
+  }
+
+  private String rating(Pressure rated, boolean test) {
+    String written = QuantityPrint.text(rated.si(), rated.unit());
+    return test
+        ? "its test load of " + written + " over " + testOverDesign
+        : written + " in its clamp-zone table";
+  }
+
+  private StrongerRow stronger(Case asked) {
+    return new StrongerRow(site, asked.direction.equals("up"), asked.demandPa, testOverDesign);
   }
 
   /** So that a pressure of exactly its rating is at its limit. */

@@ -11,6 +11,40 @@ import org.junit.jupiter.api.Test;
 /** Loads of the base job of the rules, changed word by word. */
 class LoadFactsTest {
 
+  /** 8 psf of a 12 psf test load carry less than 9.6 psf of 50 mph; the remedy names what would. */
+  @Test
+  void theRemedyOfAnOverloadedModuleNamesARowThatCarriesItOrThatNoneDoes() {
+    assertThat(stronger(""))
+        .isNotEmpty()
+        .allSatisfy(text -> assertThat(text).startsWith("no row of M30 carries that"));
+    assertThat(stronger(", {side: short, zone: 0 mm to 255 mm, down: 9 psf, up: 30 psf}"))
+        .isNotEmpty()
+        .allSatisfy(
+            text ->
+                assertThat(text)
+                    .isEqualTo(
+                        "clamp the short side, 0 mm to 255 mm from the corner, rated 20 psf"));
+  }
+
+  private static List<String> stronger(String moreRows) {
+    String over =
+        """
+        site: {wind-speed: 50 mph}
+        loads: {dead: 0 psf}
+        modules:
+          M30:
+            length: 6 ft
+            width: 3 ft
+            loads-are: test
+            clamp-zones: [{side: long, zone: 0 mm to 430 mm, down: 100 psf, up: 12 psf}%s]
+        fields: {A: {block: {at: [20 ft, 8 ft], rows: 3, columns: 1}}}
+        """;
+    return BaseJob.with("seam-roof", over.formatted(moreRows)).facts(ModuleUse.class).stream()
+        .filter(use -> use.demandPa() > use.ratedPa())
+        .map(ModuleUse::stronger)
+        .toList();
+  }
+
   private static final double PSF = 47.88026;
   private static final double LBF = 4.4482216;
 
