@@ -62,7 +62,7 @@ final class EndBearings {
     String name = part.value();
     boolean bracket = asked.unreadable().touches("parts", "rib-brackets", name);
     String shelf = bracket ? "rib-brackets" : "seam-clamps";
-    String what = "the length of " + part + " along the seam";
+    String what = "the length of " + part + " along the slope";
     return asked.unreadable().missing(what, "parts", shelf, name, "body-length");
   }
 

@@ -2,6 +2,7 @@ package clampwise.facts.clamps;
 
 import clampwise.calc.ClampedEdge;
 import clampwise.calc.SeamPhase;
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Choice;
 import clampwise.job.Field.Orientation;
@@ -37,7 +38,8 @@ final class PhaseAlternatives {
     String text =
         helping.isEmpty()
             ? "nor do the other orientation or another known module: change the gap, or the"
-                + " attachment to one that does not depend on the seams"
+                + " attachment to one that does not depend on the "
+                + lines()
             : "what would: " + String.join("; ", helping);
     return text + weaker(row).map(zone -> "; " + zone).orElse("");
   }
@@ -52,7 +54,16 @@ final class PhaseAlternatives {
         .max(Comparator.comparingDouble(zone -> zone.down().map(Pressure::pa).orElse(0.0)))
         .map(
             zone ->
-                "the seams reach " + RowPhases.text(zone.zone()) + ", but " + rating(zone, module));
+                "the "
+                    + lines()
+                    + " reach "
+                    + RowPhases.text(zone.zone())
+                    + ", but "
+                    + rating(zone, module));
+  }
+
+  private String lines() {
+    return LineWord.of(asked.plane().panel()).many();
   }
 
   private String rating(ClampZone zone, PlacedModule module) {

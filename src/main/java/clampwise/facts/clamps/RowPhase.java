@@ -13,6 +13,7 @@ import clampwise.units.Unit;
  * @param at where the start is written
  * @param shown unit of the start
  * @param row the row in words
+ * @param lines what its seams, ribs or crests are called
  * @param modules modules of the row
  * @param inZone those with a seam in the zone on both halves
  * @param zone the clamp zone in words
@@ -25,6 +26,7 @@ public record RowPhase(
     Span at,
     Unit shown,
     String row,
+    String lines,
     int modules,
     int inZone,
     String zone,

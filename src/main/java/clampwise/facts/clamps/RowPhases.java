@@ -1,5 +1,6 @@
 package clampwise.facts.clamps;
 
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.finding.Subject;
 import clampwise.job.LengthRange;
@@ -90,6 +91,7 @@ final class RowPhases {
         at,
         row.start().spot().along().unit(),
         row.name() + " of field " + asked.field().name(),
+        LineWord.of(asked.plane().panel()).many(),
         row.modules().size(),
         inZone,
         zone(row.modules().get(0)),

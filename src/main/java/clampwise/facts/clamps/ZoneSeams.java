@@ -143,8 +143,8 @@ final class ZoneSeams {
         .min(Comparator.comparingDouble(seam -> Math.abs(seam.alongM() - hereM)))
         .map(
             seam ->
-                "move it to seam "
-                    + seam.number()
+                "move it to "
+                    + seam.name()
                     + ", "
                     + QuantityPrint.text(fromCornerM(module, seam), unit)
                     + " from the corner")

@@ -38,15 +38,16 @@ final class PlaneBuilder {
   PlaneLayout build(Named.Item<Plane> item) {
     Plane plane = item.value();
     Optional<Panel> panel = job.panels().find(plane.panel().value());
+    LineWord word = LineWord.of(panel);
     PlaneReading reading =
-        new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value());
+        new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value(), word);
     Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
     Supplier<WindZones> zones =
         OtherCores.start(new ZoneMap(new WindRoof(job, plane), outline, codes, reading)::draw);
     List<SeamLine> seams =
         reading.areSeamsLost()
             ? List.of()
-            : SeamLines.clipped(new SeamRow(problems).of(plane, panel, outline), outline);
+            : SeamLines.clipped(word, new SeamRow(problems).of(plane, panel, outline), outline);
     Supports supports = new Supports(problems);
     supports.joints(plane, outline);
     List<FieldLayout> fields =

@@ -9,8 +9,9 @@ import java.util.stream.Stream;
  *
  * @param plane name of the plane
  * @param panel name of its covering
+ * @param line what its seams, ribs or crests are called
  */
-public record PlaneReading(Unreadable unreadable, String plane, String panel) {
+public record PlaneReading(Unreadable unreadable, String plane, String panel, LineWord line) {
 
   boolean isOutlineLost() {
     return isLost("size", "outline", "edges");
@@ -35,7 +36,12 @@ public record PlaneReading(Unreadable unreadable, String plane, String panel) {
 
   /** Why the seams are not known, where they are not. */
   public String seamsUnknown() {
-    return "where the seams of plane " + plane + " lie " + verb(areSeamsLost() || isOutlineLost());
+    return "where the "
+        + line.many()
+        + " of plane "
+        + plane
+        + " lie "
+        + verb(areSeamsLost() || isOutlineLost());
   }
 
   /** Why the end laps are not known, where they are not. */

@@ -21,7 +21,7 @@ record Planned(
   /** The crossing of a line with a seam. */
   static Planned crossing(String field, int line, double upM, SeamLine seam, Span at) {
     return new Planned(
-        field + ".L" + line + " seam " + seam.number(),
+        field + ".L" + line + " " + seam.name(),
         line,
         seam.alongM(),
         upM,

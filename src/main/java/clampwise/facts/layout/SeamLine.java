@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * A seam, structural rib or crest.
  *
+ * @param word what it is called
  * @param number counted from the left, from 1
  * @param alongM where it is: surveyed if surveyed, else nominal [m]
  * @param nominalM where the drawing has it, if the drawing gives a pitch [m]
@@ -15,10 +16,17 @@ import java.util.OptionalDouble;
  * @param at where its position was written
  */
 public record SeamLine(
+    LineWord word,
     int number,
     double alongM,
     OptionalDouble nominalM,
     double fromUpM,
     double toUpM,
     boolean surveyed,
-    Span at) {}
+    Span at) {
+
+  /** Its name on the drawing, such as {@code seam 7}. */
+  public String name() {
+    return word.one() + " " + number;
+  }
+}

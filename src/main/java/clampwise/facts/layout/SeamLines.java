@@ -13,14 +13,19 @@ import org.locationtech.jts.geom.Polygon;
 /** Cuts seams to the outline of their plane; one that it interrupts becomes several pieces. */
 final class SeamLines {
 
-  private SeamLines() {}
+  private final LineWord word;
 
-  /** The pieces of all seams, left to right, then upwards; endless where there is no outline. */
-  static List<SeamLine> clipped(List<SeamRow.Place> places, Outline outline) {
-    return places.stream().flatMap(place -> pieces(place, outline)).toList();
+  private SeamLines(LineWord word) {
+    this.word = word;
   }
 
-  private static Stream<SeamLine> pieces(SeamRow.Place place, Outline outline) {
+  /** The pieces of all seams, left to right, then upwards; endless where there is no outline. */
+  static List<SeamLine> clipped(LineWord word, List<SeamRow.Place> places, Outline outline) {
+    SeamLines lines = new SeamLines(word);
+    return places.stream().flatMap(place -> lines.pieces(place, outline)).toList();
+  }
+
+  private Stream<SeamLine> pieces(SeamRow.Place place, Outline outline) {
     return outline
         .area()
         .map(area -> cut(place, area))
@@ -28,7 +33,7 @@ final class SeamLines {
             () -> Stream.of(piece(place, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)));
   }
 
-  private static Stream<SeamLine> cut(SeamRow.Place place, Polygon area) {
+  private Stream<SeamLine> cut(SeamRow.Place place, Polygon area) {
     Envelope box = area.getEnvelopeInternal();
     if (place.alongM() < box.getMinX() || place.alongM() > box.getMaxX()) {
       return Stream.empty();
@@ -53,8 +58,9 @@ final class SeamLines {
             });
   }
 
-  private static SeamLine piece(SeamRow.Place place, double fromUpM, double toUpM) {
+  private SeamLine piece(SeamRow.Place place, double fromUpM, double toUpM) {
     return new SeamLine(
+        word,
         place.number(),
         place.alongM(),
         place.nominalM(),

@@ -2,6 +2,7 @@ package clampwise.facts.loads;
 
 import clampwise.calc.statics.LimitState;
 import clampwise.facts.layout.Attachment;
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.ModuleEdge;
 import clampwise.facts.loads.Shares.Share;
 import clampwise.job.Panel;
@@ -57,7 +58,7 @@ final class SeamPatterns<S extends LimitState> {
         .plane()
         .panel()
         .flatMap(Panel::pitch)
-        .map(pitch -> text(every(field, attachments, strengths, pitch), pitch));
+        .map(pitch -> text(every(field, attachments, strengths, pitch), pitch, line(field)));
   }
 
   private static <S extends LimitState> int every(
@@ -71,14 +72,20 @@ final class SeamPatterns<S extends LimitState> {
     return seams;
   }
 
-  private static String text(int seams, Length pitch) {
+  private static String line(LoadedField field) {
+    return LineWord.of(field.site().plane().panel()).one();
+  }
+
+  private static String text(int seams, Length pitch, String line) {
     return switch (seams) {
-      case 0 -> "use a stronger clamp or a second line, since even every seam is too few";
-      case 1 -> "attach at every seam";
+      case 0 -> "use a stronger clamp or a second line, since even every " + line + " is too few";
+      case 1 -> "attach at every " + line;
       default ->
           "attach at every "
               + ordinal(seams)
-              + " seam ("
+              + " "
+              + line
+              + " ("
               + QuantityPrint.text(seams * pitch.m(), pitch.unit())
               + ") or closer";
     };

@@ -76,7 +76,7 @@ record SeamRun(SeamLine seam, int part, int parts, double fromM, double toM, Lis
 
   /** Its name on the drawing. */
   String name() {
-    return "seam " + seam.number() + (parts > 1 ? " run " + part : "");
+    return seam.name() + (parts > 1 ? " run " + part : "");
   }
 
   double lengthM() {

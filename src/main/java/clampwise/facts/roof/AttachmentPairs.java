@@ -8,7 +8,6 @@ import clampwise.facts.Question;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
-import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Quantity;
 import clampwise.job.RoofAttachment;
@@ -121,16 +120,15 @@ final class AttachmentPairs implements Question {
   private static AttachmentPair fact(
       PlaneLayout plane, Pair closest, List<Pair> pairs, Limit least) {
     Drawn second = closest.second();
-    String line = LineWord.of(plane.panel()).one();
-    int seam = second.attachment.seam().orElseThrow().number();
+    String on = second.attachment.seam().orElseThrow().name();
     return new AttachmentPair(
-        RoofSubjects.plane(plane).part("attachments of " + line + " " + seam),
+        RoofSubjects.plane(plane).part("attachments of " + on),
         RoofSubjects.field(second.field).part("attachments"),
         second.attachment.at(),
         Shown.small(Shown.of(second.field)),
         closest.first().attachment.name(),
         second.attachment.name(),
-        line + " " + seam,
+        on,
         (int) pairs.stream().filter(pair -> pair.roomM() < 0).count(),
         closest.apartM(),
         closest.leastM,

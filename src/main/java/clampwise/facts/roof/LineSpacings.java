@@ -4,6 +4,7 @@ import clampwise.calc.Snap;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Fact;
 import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Named;
@@ -20,12 +21,17 @@ final class LineSpacings extends SpacingQuestion {
   private static final double ROUNDING = 1e-9;
 
   LineSpacings() {
-    super(LineSpacing.class, "a line", "allowed-spacing");
+    super(LineSpacing.class, "allowed-spacing");
   }
 
   @Override
   Named<Length> allowed(FieldLayout field) {
     return field.field().allowedSpacing();
+  }
+
+  @Override
+  String direction(PlaneLayout plane) {
+    return "a line";
   }
 
   @Override
@@ -66,13 +72,14 @@ final class LineSpacings extends SpacingQuestion {
             .or(() -> plane.panel().flatMap(Panel::pitch));
     return pitch
         .filter(given -> given.m() > 0 && given.m() <= allowed.m() + ROUNDING)
-        .map(given -> pattern(given, (int) Math.floor(allowed.m() / given.m() + ROUNDING)));
+        .map(given -> pattern(plane, given, (int) Math.floor(allowed.m() / given.m() + ROUNDING)));
   }
 
-  private static String pattern(Length pitch, int step) {
+  private static String pattern(PlaneLayout plane, Length pitch, int step) {
+    String line = LineWord.of(plane.panel()).one();
     String spacing = QuantityPrint.text(step * pitch.m(), pitch.unit());
     return step == 1
-        ? "every seam (" + spacing + ")"
-        : "at least one seam in " + step + " (" + spacing + ")";
+        ? "every " + line + " (" + spacing + ")"
+        : "at least one " + line + " in " + step + " (" + spacing + ")";
   }
 }

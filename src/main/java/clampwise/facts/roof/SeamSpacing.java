@@ -9,7 +9,7 @@ import clampwise.units.Unit;
  * The widest spacing between neighbouring attachments along one seam within one wind zone, held
  * against the spacing allowed there.
  *
- * @param seam number of the seam
+ * @param seam seam, rib or crest with its number
  * @param lower attachment at its lower end
  * @param upper attachment at its upper end
  * @param zone the more severe zone of the two
@@ -21,7 +21,7 @@ public record SeamSpacing(
     Span at,
     Unit shown,
     String field,
-    int seam,
+    String seam,
     String lower,
     String upper,
     String zone,

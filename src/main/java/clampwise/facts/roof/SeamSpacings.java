@@ -4,6 +4,7 @@ import clampwise.calc.Snap;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Fact;
 import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.layout.SeamLine;
 import clampwise.finding.Subject;
@@ -15,12 +16,21 @@ import java.util.List;
 final class SeamSpacings extends SpacingQuestion {
 
   SeamSpacings() {
-    super(SeamSpacing.class, "the seams", "allowed-seam-spacing");
+    super(SeamSpacing.class, "allowed-seam-spacing");
   }
 
   @Override
   Named<Length> allowed(FieldLayout field) {
     return field.field().allowedSeamSpacing();
+  }
+
+  @Override
+  String direction(PlaneLayout plane) {
+    return "the " + LineWord.of(plane.panel()).many();
+  }
+
+  private static String name(Widest widest) {
+    return widest.stretch().from().seam().map(SeamLine::name).orElseThrow();
   }
 
   @Override
@@ -37,12 +47,12 @@ final class SeamSpacings extends SpacingQuestion {
   Fact fact(PlaneLayout plane, FieldLayout field, Widest widest, Length allowed) {
     Subject zone = RoofSubjects.field(field).part("zone " + widest.zone());
     return new SeamSpacing(
-        zone.part("seam " + widest.group()),
+        zone.part(name(widest)),
         zone,
         widest.stretch().from().at(),
         allowed.unit(),
         field.name(),
-        widest.group(),
+        name(widest),
         widest.stretch().from().name(),
         widest.stretch().to().name(),
         widest.zone(),

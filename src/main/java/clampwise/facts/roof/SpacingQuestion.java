@@ -20,18 +20,15 @@ import java.util.TreeMap;
 abstract class SpacingQuestion implements Question {
 
   private final Class<? extends Fact> type;
-  private final String direction;
   private final String key;
 
   /**
    * A question about spacings.
    *
-   * @param direction what the spacings run along, in words
    * @param key where a field says what is allowed
    */
-  SpacingQuestion(Class<? extends Fact> type, String direction, String key) {
+  SpacingQuestion(Class<? extends Fact> type, String key) {
     this.type = type;
-    this.direction = direction;
     this.key = key;
   }
 
@@ -54,6 +51,9 @@ abstract class SpacingQuestion implements Question {
       return Comparator.comparing(Key::zone).thenComparingInt(Key::group).compare(this, other);
     }
   }
+
+  /** What the spacings run along, in words. */
+  abstract String direction(PlaneLayout plane);
 
   abstract Named<Length> allowed(FieldLayout field);
 
@@ -93,8 +93,8 @@ abstract class SpacingQuestion implements Question {
         .reading()
         .unreadable()
         .unwritten(
-            "field " + field.name() + " gives no allowed spacing along " + direction,
-            "the allowed spacing of field " + field.name() + " along " + direction,
+            "field " + field.name() + " gives no allowed spacing along " + direction(plane),
+            "the allowed spacing of field " + field.name() + " along " + direction(plane),
             "fields",
             field.name(),
             key);
@@ -129,7 +129,10 @@ abstract class SpacingQuestion implements Question {
                         .reading()
                         .unreadable()
                         .missing(
-                            "an allowed spacing along " + direction + " for zone " + widest.zone(),
+                            "an allowed spacing along "
+                                + direction(plane)
+                                + " for zone "
+                                + widest.zone(),
                             "fields",
                             field.name(),
                             key),

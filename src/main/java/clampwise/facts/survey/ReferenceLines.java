@@ -16,7 +16,7 @@ import clampwise.source.Span;
 import java.util.Map;
 import java.util.Optional;
 
-/** Asks of each field that is set out from the eave how square the eave is to the seams. */
+/** Asks of each field that is set out from the eave how square the eave is to the panels. */
 final class ReferenceLines {
 
   private final Optional<OutOfSquare> measured;
@@ -53,7 +53,7 @@ final class ReferenceLines {
   }
 
   private String unmeasured() {
-    String what = "how square the eave is to the seams";
+    String what = "how square the eave is to the panels";
     String key = "eave-out-of-square";
     return unreadable.unwritten("nobody has measured " + what, what, "survey", key);
   }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param at where the position of the seam was written
  * @param shown unit of that position
  * @param field name of the field
- * @param seam number of the seam
+ * @param seam seam, rib or crest with its number
  * @param driftM distance from its place on the drawing [m]
  * @param mostM largest distance that needs no new layout [m]
  * @param limitFrom the limit of practice, unless a clamp has less room than that
@@ -24,7 +24,7 @@ public record SeamDrift(
     Span at,
     Unit shown,
     String field,
-    int seam,
+    String seam,
     double driftM,
     double mostM,
     Optional<Limit> limitFrom)

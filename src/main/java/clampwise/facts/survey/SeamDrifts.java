@@ -7,6 +7,7 @@ import clampwise.facts.Answers;
 import clampwise.facts.Subjects;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
+import clampwise.facts.layout.LineWord;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.layout.SeamLine;
@@ -45,7 +46,12 @@ final class SeamDrifts {
       missing(field, plane.reading().seamsUnknown());
     } else if (plane.seams().stream().noneMatch(SeamLine::surveyed)) {
       missing(
-          field, "the seams of plane " + plane.name() + " are nominal; nobody has measured them");
+          field,
+          "the "
+              + LineWord.of(plane.panel()).many()
+              + " of plane "
+              + plane.name()
+              + " are nominal; nobody has measured them");
     } else {
       worst(under)
           .ifPresentOrElse(
@@ -54,7 +60,11 @@ final class SeamDrifts {
   }
 
   private String notCompared(FieldLayout field) {
-    return "no seam under field " + field.name() + " is both measured and placed by the drawing";
+    return "no "
+        + LineWord.of(plane.panel()).one()
+        + " under field "
+        + field.name()
+        + " is both measured and placed by the drawing";
   }
 
   private static Optional<SeamLine> worst(List<SeamLine> seams) {
@@ -92,7 +102,7 @@ final class SeamDrifts {
         seam.at(),
         unit(seam),
         field.name(),
-        seam.number(),
+        seam.name(),
         driftM(seam),
         mostM,
         mostM < limitM ? Optional.empty() : Optional.of(limit));

@@ -44,7 +44,7 @@ class GripAndContinuityTest {
   void aBodyCentredOnTheEdgeHasHalfOfItsLengthPastIt() {
     assertThat(seams("{}").only(EndBearing.class).pastM()).isCloseTo(0.040, within(1e-7));
     assertThat(seams("parts: {seam-clamps: {SC-1: {body-length: ~}}}").missing(EndBearing.class))
-        .containsExactly("the length of SC-1 along the seam is not given");
+        .containsExactly("the length of SC-1 along the slope is not given");
   }
 
   /** A point 10 mm above the lower edge of a module leaves 10 mm less of the body past it. */

@@ -201,7 +201,7 @@ class LoadPathFactsTest {
         """;
 
     assertThat(seams(silent).missing(ColumnSlip.class))
-        .containsExactly("the tests of SC-1 do not state what it may take along the seam");
+        .containsExactly("the tests of SC-1 do not state what it may take along the slope");
     assertThat(seams("site: {ground-snow: ~}").missing(ColumnSlip.class))
         .containsExactly("the ground snow load of the site is not given");
     assertThat(seams("site: {wind-speed: ~}").missing(ColumnSlip.class)).isEmpty();

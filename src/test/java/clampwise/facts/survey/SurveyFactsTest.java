@@ -38,7 +38,7 @@ class SurveyFactsTest {
 
     assertThat(facts.facts(ReferenceLine.class)).isEmpty();
     assertThat(facts.missing(ReferenceLine.class))
-        .containsExactly("nobody has measured how square the eave is to the seams");
+        .containsExactly("nobody has measured how square the eave is to the panels");
   }
 
   @Test
@@ -47,7 +47,7 @@ class SurveyFactsTest {
     String surveyed = "seams: {first: 6299.2 mm, surveyed: [6300 mm, 6709 mm, 7112 mm, 7510.4 mm]}";
     List<SeamDrift> drifts = read(SEAMS, surveyed).facts(SeamDrift.class);
 
-    assertThat(drifts).extracting(SeamDrift::seam).containsExactly(4);
+    assertThat(drifts).extracting(SeamDrift::seam).containsExactly("seam 4");
     assertThat(drifts).extracting(SeamDrift::driftM).containsExactly(0.008);
     assertThat(drifts).extracting(SeamDrift::mostM).containsExactly(0.010);
   }
