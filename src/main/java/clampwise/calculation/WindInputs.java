@@ -57,7 +57,12 @@ final class WindInputs {
   /** How the exposure coefficient is found. */
   static final List<Input> METHOD =
       List.of(
-          Input.word("exposure-method", "exposure coefficient by", "table", "formula", "severe")
+          Input.word(
+                  "exposure-method",
+                  "how the exposure coefficient is found",
+                  "table",
+                  "formula",
+                  "severe")
               .unless("table"),
           Words.yesNo("exposure-floor", "floor of 0.70 in exposure B").unless("no"));
 

@@ -51,9 +51,16 @@ final class SummaryText {
       notMet += rule.notMet();
       notChecked += rule.notChecked();
     }
+    int reasons = NotCheckedGroup.of(review.notChecked()).size();
     return Counted.of(review.coverage().size(), "rule")
-        + (" asked about " + Counted.of(met + notMet + notChecked, "subject"))
-        + (": " + met + " met, " + notMet + " not met, " + notChecked + " not checked");
+        + (" gave " + Counted.of(met + notMet + notChecked, "answer"))
+        + (", one for each part of the job that they look at: " + met + " met, ")
+        + (notMet + " not met" + from(notMet, review.findings().size(), "finding") + ", ")
+        + (notChecked + " not checked" + from(notChecked, reasons, "reason"));
+  }
+
+  private static String from(int answers, int count, String word) {
+    return answers == 0 ? "" : " (" + Counted.of(count, word) + ")";
   }
 
   private static String unread(int problems) {

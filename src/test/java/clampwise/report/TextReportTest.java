@@ -75,7 +75,7 @@ class TextReportTest {
                   remedy  measure it over ten seams
                   rule    roof-fact-assumed
 
-            Not checked (1)
+            Not checked (1 reason)
               What is missing here is not a pass.
 
               -   the substrate of barn roof is not given
@@ -84,7 +84,8 @@ class TextReportTest {
 
             Counts
               2 errors, 0 warnings, 1 note.
-              2 rules asked about 187 subjects: 170 met, 16 not met, 1 not checked.
+              2 rules gave 187 answers, one for each part of the job that they look at:
+              170 met, 16 not met (3 findings), 1 not checked (1 reason).
               1 place could not be read: what depends on it was not reviewed.
             """);
   }
