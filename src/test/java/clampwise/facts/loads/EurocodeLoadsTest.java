@@ -12,9 +12,6 @@ import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
 import clampwise.facts.roof.ZoneWidthClaim;
-import clampwise.units.QuantityPrint;
-import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -287,56 +284,5 @@ class EurocodeLoadsTest {
     all[3] = "terrain: I";
     System.arraycopy(replacements, 0, all, 4, replacements.length);
     return EurocodeJobs.gable(12, 4, 7, 10, all);
-  }
-
-  @Test
-  void anAllowableStrengthOfClipsIsRefusedInTheWordsOfTheEurocode() {
-    EurocodeJobs job =
-        EurocodeJobs.flat(
-            "height: 32, substrate",
-            "height: 32, clips: floating,"
-                + " clip-strength: {force: 2 kN, loads-are: allowable}, substrate",
-            "    seams: {first: 200}",
-            "    seams: {first: 200}\n    purlins: {first: 0 m, spacing: 2 m}");
-    assertThat(job.missing(ClipUse.class))
-        .containsExactly(
-            "the strength of the clips of sheet: an allowable load may not be held against design"
-                + " values of EN 1990");
-  }
-
-  /** EN 1990, tables A1.1 and A1.2(B), from memory: 1.35 or 1.0, 1.5, psi 0.5 and 0.6. */
-  @Test
-  void theFactorsBehindACombinationAreShownWithWhereTheyComeFrom() {
-    FieldSite site = EurocodeJobs.flat().site();
-    assertThat(factors(site, true))
-        .contains(
-            "1.35 G + 1.5 S + 0.9 W: gamma_G_sup 1.35, gamma_Q 1.5, psi_0_w 0.6, f_W 0.9",
-            "1.35 G + 0.75 S + 1.5 W: gamma_G_sup 1.35, gamma_Q 1.5, psi_0_s 0.5, f_S 0.75",
-            "G + 1.5 W: gamma_G_inf 1, gamma_Q 1.5");
-    assertThat(factors(site, false)).contains("G + S + 0.6 W: psi_0_w 0.6");
-    assertThat(lines(site, Standard.of(site).result().orElseThrow().combinations().get(0), true))
-        .extracting(line -> line.source().document())
-        .contains("en-1990");
-  }
-
-  private static List<String> factors(FieldSite site, boolean design) {
-    Standard standard = Standard.of(site).result().orElseThrow();
-    return (design ? standard.combinations() : standard.service())
-        .stream()
-            .map(
-                each ->
-                    each.name()
-                        + ": "
-                        + lines(site, each, design).stream()
-                            .map(Line::result)
-                            .map(t -> t.symbol() + " " + QuantityPrint.trimmed(t.si(), 2))
-                            .collect(Collectors.joining(", ")))
-            .toList();
-  }
-
-  private static List<Line> lines(FieldSite site, Combination combination, boolean design) {
-    Work work = new Work(Measure.METRIC);
-    new FactorWork(site, combination, design).write(work);
-    return work.lines();
   }
 }
