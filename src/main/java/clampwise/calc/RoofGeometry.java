@@ -3,7 +3,6 @@ package clampwise.calc;
 /** Lengths and heights of a sloped roof. Trigonometry; no source needed unless said. */
 public final class RoofGeometry {
 
-  private static final double EAVE_HEIGHT_UP_TO_RAD = Math.toRadians(10);
   private static final double ANGLE_NOISE_RAD = 1e-9;
 
   private RoofGeometry() {}
@@ -69,14 +68,18 @@ public final class RoofGeometry {
    * Roof height h of the wind provisions: the eave's height up to a slope of 10 degrees, else the
    * mean roof height (ASCE 7-16 and 7-22, section 26.2; second-hand).
    *
+   * @param eaveUpToRad slope up to which the height of the eave counts [rad]
    * @param eaveM height of the eave above ground [m]
    * @param runM plan length from eave to ridge, or to the high side of a monoslope [m]
    * @param slopeRad slope, 0 to below a right angle [rad]
    * @return [m]
    */
-  public static double windHeightM(double eaveM, double runM, double slopeRad) {
-    return slopeRad <= EAVE_HEIGHT_UP_TO_RAD + ANGLE_NOISE_RAD
-        ? eaveM
-        : meanRoofHeightM(eaveM, runM, slopeRad);
+  public static double windHeightM(double eaveUpToRad, double eaveM, double runM, double slopeRad) {
+    return isEaveHeight(eaveUpToRad, slopeRad) ? eaveM : meanRoofHeightM(eaveM, runM, slopeRad);
+  }
+
+  /** Whether the height of the eave counts as height h, see {@link #windHeightM}. */
+  public static boolean isEaveHeight(double eaveUpToRad, double slopeRad) {
+    return slopeRad <= eaveUpToRad + ANGLE_NOISE_RAD;
   }
 }

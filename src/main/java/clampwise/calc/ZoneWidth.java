@@ -1,18 +1,17 @@
 package clampwise.calc;
 
+import clampwise.calc.trail.Table;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * Widths of the wind zones of a roof for components and cladding, ASCE 7-16 and 7-22, figures
  * 30.3-2A to 30.3-5B (buildings of h up to 60 ft).
  */
 public final class ZoneWidth {
 
-  private static final double FOOT_M = 0.3048;
-  private static final double HIGHEST_M = 60 * FOOT_M;
-  private static final double WIDE_BUILDING_M = 300 * FOOT_M;
-
-  /** The least dimension a, 3 ft [m]. */
-  public static final double LEAST_A_M = 3 * FOOT_M;
-
+  private static final String A = "zone-dimension";
+  private static final double LENGTH_NOISE_M = 1e-9;
   private static final double ANGLE_NOISE_RAD = 1e-9;
 
   private ZoneWidth() {}
@@ -56,67 +55,77 @@ public final class ZoneWidth {
    *
    * <p>Valid for h up to 60 ft; gable and hip roofs up to 45 degrees, monoslope roofs up to 30.
    *
+   * @param tables tables of the wind standard in the edition in force
    * @param roof the building [m, rad]
    * @return widths in plan [m], or why the figures do not apply
    */
-  public static Outcome<Widths> of(Roof roof) {
-    if (roof.heightM() > HIGHEST_M + 1e-9) {
-      return no("the zone figures hold up to a height of 60 ft");
-    }
-    if (isLowSlope(roof)) {
-      return new Outcome.Result<>(
-          new Widths("30.3-2A", 0.6 * roof.heightM(), 0.2 * roof.heightM()));
-    }
-    return switch (roof.shape()) {
-      case FLAT -> no("a flat roof has a slope of at most 7 degrees");
-      case MONOSLOPE -> sloped(roof, 30, isUpTo(roof, 10) ? "30.3-5A" : "30.3-5B");
-      case GABLE -> sloped(roof, 45, gableFigure(roof));
-      case HIP -> sloped(roof, 45, hipFigure(roof));
-    };
+  public static Outcome<Widths> of(EditionTables tables, Roof roof) {
+    double highestM = tables.row("tall-roof-figure").number("height-up-to");
+    return roof.heightM() > highestM + LENGTH_NOISE_M
+        ? new Outcome.NotApplicable<>("the zone figures hold up to a height of 60 ft")
+        : figure(tables, roof).then(figure -> widths(tables, roof, figure));
+  }
+
+  /**
+   * Figure of the zones and coefficients of a roof of h up to 60 ft, by shape and slope; hip roofs
+   * have other numbers in the two editions.
+   *
+   * @param tables tables of the wind standard in the edition in force
+   * @return number of the figure, such as {@code 30.3-2B}, or why there is none
+   */
+  public static Outcome<String> figure(EditionTables tables, Roof roof) {
+    String shape = roof.shape().name().toLowerCase(Locale.ROOT);
+    return tables.table("roof-figures").rows().stream()
+        .filter(row -> row.word("shape").equals(shape))
+        .filter(row -> isUpTo(roof, row.number("up-to")))
+        .findFirst()
+        .<Outcome<String>>map(row -> new Outcome.Result<>(row.word("figure")))
+        .orElseGet(
+            () -> new Outcome.NotApplicable<>("no figure covers a " + shape + " roof this steep"));
+  }
+
+  private static Outcome<Widths> widths(EditionTables tables, Roof roof, String figure) {
+    double aM = aM(tables, roof);
+    double heightM = roof.heightM();
+    return new Outcome.Result<>(
+        lowSlope(tables, figure)
+            .map(
+                low ->
+                    new Widths(figure, low.number("band") * heightM, low.number("leg") * heightM))
+            .orElseGet(() -> new Widths(figure, aM, aM)));
+  }
+
+  /** The shares of the height that the zones of a low-slope roof have, if the figure is its. */
+  public static Optional<Table.Row> lowSlope(EditionTables tables, String figure) {
+    return tables.table("low-slope-zones").row("figure", figure);
   }
 
   /**
    * The dimension a of the zone figures, see {@link #of}.
    *
+   * @param tables tables of the wind standard in the edition in force
    * @param roof the building [m, rad]
    * @return a [m]
    */
-  public static double aM(Roof roof) {
+  public static double aM(EditionTables tables, Roof roof) {
+    Table.Row rule = tables.row(A);
     double leastM = roof.leastPlanM();
-    double usualM = Math.min(0.1 * leastM, 0.4 * roof.heightM());
-    double aM = Math.max(usualM, Math.max(0.04 * leastM, LEAST_A_M));
-    return isLowAndWide(roof) ? Math.min(aM, 0.8 * roof.heightM()) : aM;
+    double usualM =
+        Math.min(rule.number("of-plan") * leastM, rule.number("of-height") * roof.heightM());
+    double aM =
+        Math.max(usualM, Math.max(rule.number("least-of-plan") * leastM, rule.number("least")));
+    return isLowAndWide(tables, roof)
+        ? Math.min(aM, rule.number("wide-of-height") * roof.heightM())
+        : aM;
   }
 
   /** Whether a is at most 0.8 h: a slope of at most 7 degrees and wider than 300 ft. */
-  public static boolean isLowAndWide(Roof roof) {
-    return isUpTo(roof, 7) && roof.leastPlanM() > WIDE_BUILDING_M;
+  public static boolean isLowAndWide(EditionTables tables, Roof roof) {
+    Table.Row rule = tables.row(A);
+    return isUpTo(roof, rule.number("low-up-to")) && roof.leastPlanM() > rule.number("wide-above");
   }
 
-  private static boolean isLowSlope(Roof roof) {
-    return isUpTo(roof, roof.shape() == Shape.MONOSLOPE ? 3 : 7);
-  }
-
-  private static Outcome<Widths> sloped(Roof roof, int mostDegrees, String figure) {
-    double aM = aM(roof);
-    return isUpTo(roof, mostDegrees)
-        ? new Outcome.Result<>(new Widths(figure, aM, aM))
-        : no("the zone figures of this roof shape hold up to " + mostDegrees + " degrees");
-  }
-
-  private static String gableFigure(Roof roof) {
-    return isUpTo(roof, 20) ? "30.3-2B" : isUpTo(roof, 27) ? "30.3-2C" : "30.3-2D";
-  }
-
-  private static String hipFigure(Roof roof) {
-    return isUpTo(roof, 20) ? "30.3-2E" : isUpTo(roof, 27) ? "30.3-2G" : "30.3-2H";
-  }
-
-  private static boolean isUpTo(Roof roof, double degrees) {
-    return roof.slopeRad() <= Math.toRadians(degrees) + ANGLE_NOISE_RAD;
-  }
-
-  private static Outcome<Widths> no(String reason) {
-    return new Outcome.NotApplicable<>(reason);
+  private static boolean isUpTo(Roof roof, double slopeRad) {
+    return roof.slopeRad() <= slopeRad + ANGLE_NOISE_RAD;
   }
 }

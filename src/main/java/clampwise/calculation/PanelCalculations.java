@@ -36,6 +36,7 @@ import clampwise.calc.wind.WindCode;
 import clampwise.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Public calculations of wind on panels parallel to their roof, ASCE 7-16 and 7-22. */
 final class PanelCalculations {
@@ -196,6 +197,7 @@ final class PanelCalculations {
         given.find("top-height"),
         given.find("tilt"),
         given.find("gap"),
+        Optional.empty(),
         given.find("gap-spacing"),
         given.find("edge-distance"));
   }

@@ -15,14 +15,13 @@ import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.units.Dimension;
+import clampwise.units.Units;
 import java.util.List;
 
 /** Weight and snow on a slope, and what holds a column. */
 final class SlopeCalculations {
 
   /** Standard gravity [m/s²]. */
-  private static final double GRAVITY = 9.80665;
-
   private static final double MOST = 10_000;
 
   private SlopeCalculations() {}
@@ -79,10 +78,10 @@ final class SlopeCalculations {
   }
 
   private static Term weight(double massKg, Work work) {
-    Term weight = Term.force("W", "weight of a module", massKg * GRAVITY);
+    Term weight = Term.force("W", "weight of a module", massKg * Units.GRAVITY_M_PER_S2);
     work.write(
         weight,
-        work.formula("m*" + GRAVITY, "m"),
+        work.formula("m*" + Units.GRAVITY_M_PER_S2, "m"),
         Source.of("statics", "standard gravity", "worked out"),
         new Term("m", "mass of a module", massKg, Dimension.MASS));
     return weight;

@@ -63,7 +63,7 @@ final class WindInputs {
                   "table",
                   "formula",
                   "severe")
-              .unless("table"),
+              .unless("severe"),
           Words.yesNo("exposure-floor", "floor of 0.70 in exposure B").unless("no"));
 
   /** Ground elevation, in either form. */
@@ -139,7 +139,7 @@ final class WindInputs {
   private static WindChoices choices(Given given) {
     WindChoices choices =
         WindChoices.usual()
-            .with(choice(given, "exposure-method", ExposureMethod.TABLE))
+            .with(choice(given, "exposure-method", ExposureMethod.SEVERE))
             .with(choice(given, "hip-curve", HipCurve.TO_200_SQ_FT))
             .with(equalisation(given))
             .withExposureFloor(isYes(given, "exposure-floor"))

@@ -18,6 +18,11 @@ public final class CodeTables {
     return WindCodes.of(edition, file("asce-wind.yaml"), limits);
   }
 
+  /** Tables of the wind standard in an edition. */
+  public EditionTables windTables(AsceEdition edition) {
+    return new EditionTables(edition, file("asce-wind.yaml").byKey());
+  }
+
   /** Snow of an edition. */
   public EditionTables snow(AsceEdition edition) {
     return new EditionTables(edition, file("asce-snow.yaml").byKey());

@@ -1,6 +1,7 @@
 package clampwise.catalogue;
 
 import clampwise.calc.AsceEdition;
+import clampwise.calc.EditionTables;
 import clampwise.calc.trail.Source;
 import clampwise.calc.wind.PanelLimits;
 import clampwise.calc.wind.PanelLimits.Bound;
@@ -31,7 +32,8 @@ public final class WindCodes {
 
   /** An edition over tables that are already read. */
   public static WindCode of(AsceEdition edition, Tables tables, Limits limits) {
-    return new WindCode(edition, tables::get, panels(limits), WindChoices.usual());
+    return new WindCode(
+        new EditionTables(edition, tables.byKey()), panels(limits), WindChoices.usual());
   }
 
   private static PanelLimits panels(Limits limits) {

@@ -64,7 +64,7 @@ final class CalcCommand {
     Work work = new Work(measure);
     Outcome<List<Term>> outcome = calculation.body().run(given, work);
     if (outcome instanceof Outcome.NotApplicable<List<Term>> none) {
-      console.complain(calculation.name() + " does not hold here: " + none.reason());
+      console.complain(calculation.name() + " gives no result here: " + none.reason());
       return ExitCode.UNUSABLE;
     }
     List<Term> results = outcome.result().orElseThrow();

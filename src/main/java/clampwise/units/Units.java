@@ -30,7 +30,11 @@ import java.util.Optional;
 public final class Units {
 
   private static final double POUND_KG = 0.45359237;
-  private static final double POUND_FORCE_N = POUND_KG * 9.80665;
+
+  /** Standard acceleration of gravity [m/s²], exact by definition (CGPM 1901). */
+  public static final double GRAVITY_M_PER_S2 = 9.80665;
+
+  private static final double POUND_FORCE_N = POUND_KG * GRAVITY_M_PER_S2;
   private static final double FOOT_M = 0.3048;
   private static final double INCH_M = 0.0254;
   private static final double PSF_PA = POUND_FORCE_N / (FOOT_M * FOOT_M);

@@ -36,8 +36,10 @@ class RoofGeometryTest {
   /** ASCE 7 section 26.2: the eave's height up to 10 degrees, else the mean roof height [2nd]. */
   @Test
   void upToTenDegreesTheEaveHeightCounts() {
-    assertThat(RoofGeometry.windHeightM(4, 10, Math.toRadians(10))).isEqualTo(4);
-    assertThat(RoofGeometry.windHeightM(4, 10, Math.toRadians(10.1))).isGreaterThan(4.8);
+    double tenRad =
+        Shipped.windTables(AsceEdition.ASCE_7_16).row("roof-height").number("eave-up-to");
+    assertThat(RoofGeometry.windHeightM(tenRad, 4, 10, Math.toRadians(10))).isEqualTo(4);
+    assertThat(RoofGeometry.windHeightM(tenRad, 4, 10, Math.toRadians(10.1))).isGreaterThan(4.8);
   }
 
   @Test

@@ -14,6 +14,10 @@ public final class Shipped {
     return new EditionTables(edition, TablesReader.read("asce-snow.yaml").byKey());
   }
 
+  public static EditionTables windTables(AsceEdition edition) {
+    return new EditionTables(edition, TablesReader.read("asce-wind.yaml").byKey());
+  }
+
   public static EditionTables combinations(AsceEdition edition) {
     return new EditionTables(edition, TablesReader.read("combinations.yaml").byKey());
   }

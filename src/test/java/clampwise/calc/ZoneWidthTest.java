@@ -65,10 +65,26 @@ class ZoneWidthTest {
     assertThat(widths(shape, degrees, 80, 20).figure()).isEqualTo(figure);
   }
 
+  /** Hip roofs: 7-16 has two figures up to 20 degrees, so that 7-22 is a letter behind [2nd]. */
+  @ParameterizedTest
+  @CsvSource({
+    "ASCE_7_16, 20, 30.3-2E",
+    "ASCE_7_16, 22.6, 30.3-2G",
+    "ASCE_7_16, 33.7, 30.3-2H",
+    "ASCE_7_22, 20, 30.3-2E",
+    "ASCE_7_22, 22.6, 30.3-2F",
+    "ASCE_7_22, 33.7, 30.3-2G"
+  })
+  void theFigureOfAHipRoofIsThatOfTheEdition(AsceEdition edition, double degrees, String figure) {
+    Roof roof = roof(Shape.HIP, degrees, 80, 20);
+    assertThat(ZoneWidth.of(Shipped.windTables(edition), roof).result().map(Widths::figure))
+        .contains(figure);
+  }
+
   @ParameterizedTest
   @CsvSource({"GABLE, 46, 20", "MONOSLOPE, 31, 20", "FLAT, 8, 20", "GABLE, 18, 61"})
   void outsideTheFiguresThereIsNoWidth(Shape shape, double degrees, double heightFt) {
-    assertThat(ZoneWidth.of(roof(shape, degrees, 80, heightFt)))
+    assertThat(ZoneWidth.of(tables(), roof(shape, degrees, 80, heightFt)))
         .isInstanceOf(Outcome.NotApplicable.class);
   }
 
@@ -84,7 +100,11 @@ class ZoneWidthTest {
   }
 
   private static Widths widths(Shape shape, double degrees, double leastFt, double heightFt) {
-    return ZoneWidth.of(roof(shape, degrees, leastFt, heightFt)).result().orElseThrow();
+    return ZoneWidth.of(tables(), roof(shape, degrees, leastFt, heightFt)).result().orElseThrow();
+  }
+
+  private static EditionTables tables() {
+    return Shipped.windTables(AsceEdition.ASCE_7_16);
   }
 
   private static Roof roof(Shape shape, double degrees, double leastFt, double heightFt) {

@@ -32,7 +32,13 @@ record ReferenceCase(String source, String command, String symbol, String printe
   }
 
   static List<ReferenceCase> all() {
-    return Stream.of(LoadCases.ALL, StaticsCases.ALL, ElectricalCases.ALL)
+    return Stream.of(
+            WindCases.ALL,
+            SnowCases.ALL,
+            EurocodeCases.ALL,
+            LoadCases.ALL,
+            StaticsCases.ALL,
+            ElectricalCases.ALL)
         .flatMap(List::stream)
         .map(ReferenceCase::of)
         .toList();

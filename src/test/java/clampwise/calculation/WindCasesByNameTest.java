@@ -130,7 +130,9 @@ class WindCasesByNameTest {
   }
 
   private static double value(String name, String edition, String inputs, String symbol) {
-    return value(name, "edition=" + edition + ";" + inputs, symbol, Measure.IMPERIAL);
+    boolean exposed = inputs.contains("exposure=");
+    String method = exposed ? ";exposure-method=table" : "";
+    return value(name, "edition=" + edition + ";" + inputs + method, symbol, Measure.IMPERIAL);
   }
 
   private static double value(String name, String inputs, String symbol, Measure measure) {

@@ -157,7 +157,7 @@ class CalcCommandTest {
   void outsideItsValidityACalculationIsRefusedWithTheReason() {
     assertThat(calc("standoff-gap", "insulated=90C", "open=75C")).isEqualTo(ExitCode.UNUSABLE);
     assertThat(printed()).isEmpty();
-    assertThat(complaint()).contains("standoff-gap does not hold here: no gap suffices");
+    assertThat(complaint()).contains("standoff-gap gives no result here: no gap suffices");
   }
 
   @Test

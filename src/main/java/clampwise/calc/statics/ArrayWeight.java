@@ -1,14 +1,13 @@
 package clampwise.calc.statics;
 
+import clampwise.units.Units;
+
 /**
  * Weight of a module with its share of clamps, attachments and wires.
  *
  * @param n weight of both [N]
  */
 public record ArrayWeight(double n) {
-
-  /** Standard gravity [m/s²], third General Conference on Weights and Measures, 1901. */
-  private static final double GRAVITY = 9.80665;
 
   private static final int LINES = 2;
 
@@ -18,7 +17,7 @@ public record ArrayWeight(double n) {
    * @param massKg mass of module and hardware [kg]
    */
   public static ArrayWeight ofMass(double massKg) {
-    return new ArrayWeight(massKg * GRAVITY);
+    return new ArrayWeight(massKg * Units.GRAVITY_M_PER_S2);
   }
 
   /**

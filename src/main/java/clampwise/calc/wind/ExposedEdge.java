@@ -13,8 +13,8 @@ import java.util.List;
 /** Array edge factor: panels at an exposed edge of their array take more uplift. */
 public final class ExposedEdge {
 
-  private static final String FOUR = "exposed-edge-four-heights";
-  private static final String TWO = "exposed-edge-two-heights";
+  static final String FOUR = "exposed-edge-four-heights";
+  static final String TWO = "exposed-edge-two-heights";
 
   private final WindCode code;
   private final ArraySize size;

@@ -7,6 +7,7 @@ import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Table;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
+import clampwise.calc.wind.WindChoices.ExposureMethod;
 import clampwise.units.QuantityPrint;
 
 /** Velocity pressure exposure coefficient: how height and ground change the wind. */
@@ -21,8 +22,8 @@ public final class ExposureCoefficient {
    * its rows, valid up to 500 ft, or by the formula of its note with the terrain constants of table
    * 26.11-1, valid up to the gradient height (7-22: constant above it, up to 3280 ft). Heights
    * below 15 ft take 15 ft. Tables second-hand. In 7-22 table and formula differ by up to 1.6
-   * percent; the note of the line says what the other of the two would give; the larger of both can
-   * be chosen.
+   * percent, in 7-16 by rounding; the larger of both is taken unless one of them was chosen, and
+   * the note of the line says what the other of the two would give.
    *
    * <p>The floor of 0.70 in exposure B below 30 ft belongs to the main system; it is applied only
    * if it was chosen.
@@ -58,8 +59,14 @@ public final class ExposureCoefficient {
     Outcome<Line> byTable = ExposureTable.line(code, exposure, zM);
     Outcome<Line> byFormula = ExposureFormula.line(code, exposure, zM);
     return isByFormula(code, byTable, byFormula)
-        ? byFormula.then(line -> noting(line, "by the formula", "the table", byTable))
-        : byTable.then(line -> noting(line, "by the table", "the formula", byFormula));
+        ? byFormula.then(line -> noting(line, severe(code, "by the formula"), "the table", byTable))
+        : byTable.then(
+            line -> noting(line, severe(code, "by the table"), "the formula", byFormula));
+  }
+
+  /** Says that the larger of both was taken, where it was not asked for by name. */
+  private static String severe(WindCode code, String used) {
+    return code.choices().method() == ExposureMethod.SEVERE ? used + ", the larger of both" : used;
   }
 
   private static boolean isByFormula(

@@ -7,6 +7,7 @@ import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.PanelLimits.Bound;
+import clampwise.units.Dimension;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import clampwise.units.Units;
@@ -79,8 +80,24 @@ public final class PanelConditions {
   }
 
   private PanelCondition gap() {
+    if (setup.gapM().isEmpty() && setup.freeM().isPresent()) {
+      return alone(setup.freeM().get());
+    }
     Optional<Term> gap = setup.gapM().map(m -> Term.length("gap", "gap between panels", m));
     return least("gap", gap, code.limits().gap(), "the gap between panels");
+  }
+
+  /** A panel on its own has no gap to measure; the distance is that within which one was sought. */
+  private PanelCondition alone(double freeM) {
+    Bound least = code.limits().gap();
+    String searched = QuantityPrint.text(freeM, work.measure().of(Dimension.LENGTH));
+    String none = "no other panel stands within " + searched + ", and there is no gap to measure";
+    work.write(
+        Line.given(
+            Term.length("d_seen", "distance looked around a panel on its own", freeM),
+            code.cite(least.source()),
+            "met: " + none));
+    return PanelCondition.of("gap", freeM >= least.si(), none);
   }
 
   private PanelCondition gapSpacing() {

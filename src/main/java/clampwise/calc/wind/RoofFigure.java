@@ -3,9 +3,9 @@ package clampwise.calc.wind;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
+import clampwise.calc.ZoneWidth;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.trail.Table;
-import java.util.Locale;
 
 /** Chooses the figure of external pressure coefficients for a roof. */
 public final class RoofFigure {
@@ -31,17 +31,7 @@ public final class RoofFigure {
           : new NotApplicable<>(
               "above a height of 60 ft only roofs up to 7 degrees have a figure here");
     }
-    return byShape(code, roof);
-  }
-
-  private static Outcome<String> byShape(WindCode code, Roof roof) {
-    String shape = roof.shape().name().toLowerCase(Locale.ROOT);
-    return code.editionTable("roof-figures").rows().stream()
-        .filter(row -> row.word("shape").equals(shape))
-        .filter(row -> isUpTo(roof, row.number("up-to")))
-        .findFirst()
-        .<Outcome<String>>map(row -> new Result<>(row.word("figure")))
-        .orElseGet(() -> new NotApplicable<>("no figure covers a " + shape + " roof this steep"));
+    return ZoneWidth.figure(code.tables(), roof);
   }
 
   private static boolean isUpTo(Roof roof, double slopeRad) {

@@ -55,7 +55,7 @@ public record WindChoices(
   /** What stands when nothing is chosen. */
   public static WindChoices usual() {
     return new WindChoices(
-        ExposureMethod.TABLE,
+        ExposureMethod.SEVERE,
         false,
         HipCurve.TO_200_SQ_FT,
         Optional.empty(),

@@ -1,31 +1,36 @@
 package clampwise.calc.wind;
 
 import clampwise.calc.AsceEdition;
+import clampwise.calc.EditionTables;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Table;
-import java.util.function.Function;
 
 /**
- * The wind standard as it is applied: its edition, its tables and what was chosen where it is open.
+ * The wind standard as it is applied: the tables of an edition and what was chosen where it is
+ * open.
  *
- * @param tables the tables of the standard by key
+ * @param tables the tables of the standard in the edition in force
  * @param limits limits of the method for panels parallel to the roof
  */
-public record WindCode(
-    AsceEdition edition, Function<String, Table> tables, PanelLimits limits, WindChoices choices) {
+public record WindCode(EditionTables tables, PanelLimits limits, WindChoices choices) {
+
+  /** The edition that is applied. */
+  public AsceEdition edition() {
+    return tables.edition();
+  }
 
   /** The same standard with other choices. */
   public WindCode with(WindChoices other) {
-    return new WindCode(edition, tables, limits, other);
+    return new WindCode(tables, limits, other);
   }
 
   Table table(String key) {
-    return tables.apply(key);
+    return tables.table(key);
   }
 
   /** A table that each edition has its own of. */
   Table editionTable(String key) {
-    return table(key + "-" + edition.label());
+    return tables.table(key);
   }
 
   /** The only number of a table with one row. */
@@ -40,11 +45,15 @@ public record WindCode(
 
   Source cite(Source source) {
     return new Source(
-        edition.document(), edition.label(), source.clause(), source.obtained(), source.validity());
+        edition().document(),
+        edition().label(),
+        source.clause(),
+        source.obtained(),
+        source.validity());
   }
 
   /** A clause whose wording is known second-hand. */
   Source clause(String clause) {
-    return new Source(edition.document(), edition.label(), clause, "second-hand", "");
+    return new Source(edition().document(), edition().label(), clause, "second-hand", "");
   }
 }

@@ -8,9 +8,12 @@ import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.ZoneWidth.Widths;
 import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Source;
+import clampwise.calc.trail.Table;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
+import clampwise.units.QuantityPrint;
 import java.util.List;
+import java.util.Optional;
 
 /** Widths of the wind zones of a roof as shown work, see {@link ZoneWidth}. */
 public final class ZoneDimension {
@@ -27,42 +30,56 @@ public final class ZoneDimension {
    * @return widths in plan [m], or why the figures do not apply
    */
   public static Outcome<Widths> of(WindCode code, Roof roof, Work work) {
-    return ZoneWidth.of(roof)
+    return ZoneWidth.of(code.tables(), roof)
         .then(
             widths -> {
               if (roof.leastPlanM() > 0) {
-                writeA(code.clause("30.2, dimension a"), roof, work);
+                writeA(code, roof, work);
               }
               return write(code, roof, widths, work);
             });
   }
 
   private static Outcome<Widths> write(WindCode code, Roof roof, Widths widths, Work work) {
-    if (!widths.figure().equals("30.3-2A")) {
+    Optional<Table.Row> low = ZoneWidth.lowSlope(code.tables(), widths.figure());
+    if (low.isEmpty()) {
       return Double.isNaN(widths.edgeM())
           ? new NotApplicable<>("the plan size of the building is not given")
           : new Result<>(widths);
     }
-    Source source = code.clause("Figure 30.3-2A");
+    Source source = code.cite(code.table("low-slope-zones"));
     Term h = Term.length("h", "height h", roof.heightM());
-    work.write(Term.length("w_2", "width of zone 2", widths.edgeM()), "0.6 * h", source, h);
-    work.write(
-        Term.length("w_3", "width of the corner's legs", widths.cornerM()), "0.2 * h", source, h);
+    Term band = Term.length("w_2", "width of zone 2", widths.edgeM());
+    Term leg = Term.length("w_3", "width of the corner's legs", widths.cornerM());
+    work.write(band, number(low.get(), "band") + " * h", source, h);
+    work.write(leg, number(low.get(), "leg") + " * h", source, h);
     return new Result<>(widths);
   }
 
-  private static void writeA(Source source, Roof roof, Work work) {
-    String rule = "max(min(0.1 * B, 0.4 * h), max(0.04 * B, a_min))";
-    boolean wide = ZoneWidth.isLowAndWide(roof);
+  private static String number(Table.Row row, String column) {
+    return QuantityPrint.trimmed(row.number(column), 4);
+  }
+
+  private static void writeA(WindCode code, Roof roof, Work work) {
+    Table table = code.table("zone-dimension");
+    Table.Row row = table.rows().get(0);
+    String rule =
+        "max(min(%s * B, %s * h), max(%s * B, a_min))"
+            .formatted(
+                number(row, "of-plan"), number(row, "of-height"), number(row, "least-of-plan"));
+    boolean wide = ZoneWidth.isLowAndWide(code.tables(), roof);
+    String most = number(row, "wide-of-height") + " * h";
     work.write(
         new Line(
-            Term.length("a", A, ZoneWidth.aM(roof)),
-            wide ? "min(" + rule + ", 0.8 * h)" : rule,
+            Term.length("a", A, ZoneWidth.aM(code.tables(), roof)),
+            wide ? "min(" + rule + ", " + most + ")" : rule,
             List.of(
                 Term.length("B", "least plan size", roof.leastPlanM()),
                 Term.length("h", "height h", roof.heightM()),
-                Term.length("a_min", "least width", ZoneWidth.LEAST_A_M)),
-            source,
-            wide ? "low and wider than 300 ft: at most 0.8 h" : ""));
+                Term.length("a_min", "least width", row.number("least"))),
+            code.cite(table),
+            wide
+                ? "low and wider than 300 ft: at most " + number(row, "wide-of-height") + " h"
+                : ""));
   }
 }

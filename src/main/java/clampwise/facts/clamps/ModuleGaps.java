@@ -29,17 +29,16 @@ import java.util.stream.Stream;
 /** Asks how far each module is from its neighbours to the right and above. */
 final class ModuleGaps {
 
-  /** Modules farther apart than this are no neighbours. */
-  private static final double NEIGHBOUR_M = 0.1;
-
   private final Answers answers;
   private final Limit least;
+  private final double neighbourM;
   private final ModuleIndex index;
   private final Map<String, FieldLayout> fields;
 
   private ModuleGaps(PlaneLayout plane, Limits limits, Answers answers) {
     this.answers = answers;
     this.least = limits.get("module-gap-least");
+    this.neighbourM = limits.get("module-neighbour-within").si();
     this.index = ModuleIndex.of(plane);
     this.fields =
         plane.fields().stream().collect(Collectors.toMap(FieldLayout::name, Function.identity()));
@@ -54,7 +53,7 @@ final class ModuleGaps {
 
   private void judge(PlacedModule module) {
     for (Side side : new Side[] {Side.RIGHT, Side.ABOVE}) {
-      index.beside(module, side, NEIGHBOUR_M).stream()
+      index.beside(module, side, neighbourM).stream()
           .findFirst()
           .filter(neighbour -> !isSetByClamp(module, neighbour))
           .map(neighbour -> fact(module, neighbour))

@@ -27,9 +27,6 @@ import org.locationtech.jts.geom.Polygon;
  */
 public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenceM) {
 
-  /** Overhanging sheets make planes longer than buildings; shorter by more is a part of a roof. */
-  private static final double LEAST_SHARE = 0.9;
-
   /** The plane of a roof, or why EN 1991-1-4 does not say anything about it. */
   public static Outcome<EnPlane> of(WindRoof asked, Optional<Polygon> outline, EnTables tables) {
     return missing(asked, outline)
@@ -105,15 +102,16 @@ public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenc
   }
 
   private static Outcome<EnPlane> spanning(WindRoof asked, EnPlane plane) {
+    double leastShare = asked.leastShareOfBuilding();
     boolean isShort =
         asked
             .length(Building::length)
-            .filter(lengthM -> plane.roof.alongM() < LEAST_SHARE * lengthM)
+            .filter(lengthM -> plane.roof.alongM() < leastShare * lengthM)
             .isPresent();
     boolean isNarrow =
         asked
             .length(Building::width)
-            .filter(widthM -> plane.roof.acrossM() < LEAST_SHARE * widthM)
+            .filter(widthM -> plane.roof.acrossM() < leastShare * widthM)
             .isPresent();
     return isShort || isNarrow
         ? new NotApplicable<>(

@@ -43,7 +43,8 @@ final class PlaneBuilder {
         new PlaneReading(job.unreadable(), item.name().value(), plane.panel().value(), word);
     Outline outline = reading.isOutlineLost() ? Outline.NONE : new Outlines(problems).of(item);
     Supplier<WindZones> zones =
-        OtherCores.start(new ZoneMap(new WindRoof(job, plane), outline, codes, reading)::draw);
+        OtherCores.start(
+            new ZoneMap(new WindRoof(job, plane, codes), outline, codes, reading)::draw);
     List<SeamLine> seams =
         reading.areSeamsLost()
             ? List.of()

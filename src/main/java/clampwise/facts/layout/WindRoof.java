@@ -1,5 +1,7 @@
 package clampwise.facts.layout;
 
+import clampwise.calc.AsceEdition;
+import clampwise.calc.EditionTables;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
@@ -8,6 +10,7 @@ import clampwise.calc.ZoneWidth;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.ZoneWidth.Shape;
 import clampwise.calc.ZoneWidth.Widths;
+import clampwise.catalogue.CodeTables;
 import clampwise.job.Building;
 import clampwise.job.Building.RoofShape;
 import clampwise.job.Choice;
@@ -23,15 +26,15 @@ import java.util.function.Function;
 /** Gathers from the job what the wind standard asks about a roof, or says what is missing. */
 public final class WindRoof {
 
-  private static final double LOW_SLOPE_RAD = Math.toRadians(10) + 1e-9;
-
   private final Job job;
   private final Plane plane;
+  private final CodeTables codes;
 
-  /** The roof of a plane. */
-  public WindRoof(Job job, Plane plane) {
+  /** The roof of a plane under the standards that ship with the program. */
+  public WindRoof(Job job, Plane plane, CodeTables codes) {
     this.job = job;
     this.plane = plane;
+    this.codes = codes;
   }
 
   /** Edition of the wind standard, if it is given. */
@@ -54,7 +57,7 @@ public final class WindRoof {
   public Optional<Double> heightM() {
     Optional<Double> eaveM = length(Building::eaveHeight);
     Optional<Double> meanM = length(Building::meanRoofHeight);
-    if (slopeRad().filter(rad -> rad <= LOW_SLOPE_RAD).isPresent()) {
+    if (slopeRad().filter(rad -> RoofGeometry.isEaveHeight(eaveUpToRad(), rad)).isPresent()) {
       return eaveM.or(() -> meanM);
     }
     return meanM.or(() -> eaveM.flatMap(this::windHeightM));
@@ -64,7 +67,7 @@ public final class WindRoof {
   public Outcome<Widths> widths() {
     return missing()
         .<Outcome<Widths>>map(NotApplicable::new)
-        .orElseGet(() -> checked(ZoneWidth.of(roof())));
+        .orElseGet(() -> checked(ZoneWidth.of(tables(), roof())));
   }
 
   /** The roof as the wind standard asks for it, or what is missing. */
@@ -129,12 +132,34 @@ public final class WindRoof {
         length(Building::length).orElse(Double.NaN), length(Building::width).orElse(Double.NaN));
   }
 
+  /** The share of the building that a plane has to span to be its roof under EN 1991-1-4. */
+  double leastShareOfBuilding() {
+    return codes.file("en-wind.yaml").get("plane-of-building").rows().get(0).number("least-share");
+  }
+
+  private double eaveUpToRad() {
+    return tables().row("roof-height").number("eave-up-to");
+  }
+
+  /** Tables of the edition in force; of the latest where none is given, for what they agree in. */
+  private EditionTables tables() {
+    return codes.windTables(
+        code()
+            .filter(code -> code != LoadCode.EN_1991)
+            .map(code -> AsceEdition.valueOf(code.name()))
+            .orElse(AsceEdition.ASCE_7_22));
+  }
+
   private Optional<Double> windHeightM(double eaveM) {
     boolean oneSided = shape().filter(RoofShape.MONOSLOPE::equals).isPresent();
     return length(Building::width)
         .map(widthM -> oneSided ? widthM : widthM / 2)
         .flatMap(
-            runM -> slopeRad().map(slopeRad -> RoofGeometry.windHeightM(eaveM, runM, slopeRad)));
+            runM ->
+                slopeRad()
+                    .map(
+                        slopeRad ->
+                            RoofGeometry.windHeightM(eaveUpToRad(), eaveM, runM, slopeRad)));
   }
 
   Optional<Double> length(Function<Building, Optional<Length>> of) {

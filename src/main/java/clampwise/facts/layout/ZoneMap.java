@@ -118,19 +118,7 @@ final class ZoneMap {
   }
 
   private String figure(Widths widths) {
-    String number = widths.figure();
-    return isLaterEdition()
-        ? "ASCE 7-22 figure " + laterNumber(number)
-        : "ASCE 7-16 figure " + number;
-  }
-
-  /** ASCE 7-22 has one figure for low hips and moves the steeper ones up by a letter. */
-  private static String laterNumber(String number) {
-    return switch (number) {
-      case "30.3-2G" -> "30.3-2F";
-      case "30.3-2H" -> "30.3-2G";
-      default -> number;
-    };
+    return "ASCE %s figure %s".formatted(isLaterEdition() ? "7-22" : "7-16", widths.figure());
   }
 
   /** Without slivers that come out of cutting, and with corners free of rounding noise. */

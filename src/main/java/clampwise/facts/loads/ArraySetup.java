@@ -7,6 +7,7 @@ import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.ArraySize;
 import clampwise.calc.wind.ExposedEdge;
+import clampwise.calc.wind.PanelReach;
 import clampwise.calc.wind.PanelSetup;
 import clampwise.calc.wind.PanelSide;
 import clampwise.calc.wind.WindCode;
@@ -53,7 +54,8 @@ final class ArraySetup {
     this.heightM = heightM;
     this.topHeightM = TopHeight.of(asked.field()).orElseThrow().m();
     this.written = asked.wind(Loads.WindReading::edgeFactor).map(Factor::value);
-    this.sides = new ArraySides(asked.plane(), topHeightM, asked.roof().shape());
+    this.sides =
+        new ArraySides(asked.plane(), PanelReach.of(code, topHeightM), asked.roof().shape());
     this.panel = panel(asked);
   }
 
@@ -112,6 +114,7 @@ final class ArraySetup {
         Optional.of(topHeightM),
         ArraySlope.of(field).map(Slope::rad),
         optional(gapM(field)),
+        optional(freeM(field)),
         optional(
             field.modules().stream()
                 .mapToDouble(module -> Math.max(module.alongM(), module.upM()))
@@ -119,11 +122,16 @@ final class ArraySetup {
         optional(edgeDistanceM(asked)));
   }
 
-  /** Least gap between modules; a module on its own has the air around it. */
+  /** How far no other module was found around a module on its own. */
+  private OptionalDouble freeM(FieldLayout field) {
+    return field.modules().size() == 1 ? OptionalDouble.of(sides.lookM()) : OptionalDouble.empty();
+  }
+
+  /** Least gap between modules; a module on its own may have those of other fields beside it. */
   private OptionalDouble gapM(FieldLayout field) {
     List<PlacedModule> modules = field.modules();
     if (modules.size() == 1) {
-      return OptionalDouble.of(sides.freeM(modules.get(0)));
+      return sides.nearestM(modules.get(0));
     }
     boolean columns = modules.stream().anyMatch(module -> module.column() > 1);
     boolean rows = modules.stream().anyMatch(module -> module.row() > 1);

@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.wind.PanelReach;
 import clampwise.calc.wind.PanelSide;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.ModuleIndex;
@@ -14,30 +15,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Finds what lies beyond the sides of an array, for the modules near them. */
 final class ArraySides {
 
-  private static final double FREE_HEIGHTS = 2;
-
-  /** Further than any reading of the standard looks for the next array [m]. */
-  private static final double LOOK_M = 1.3;
-
-  private static final double LOOK_HEIGHTS = 4.1;
-
-  /** The widest strip of any reading, in module lengths. */
-  private static final double STRIP_LENGTHS = 1.5;
+  /** A gap that ends where the standard stops looking is still seen. */
+  private static final double BEYOND_M = 0.001;
 
   private record Cell(String field, int column, int row) {}
 
   private final Map<Cell, PlacedModule> cells = new HashMap<>();
   private final ModuleIndex index;
   private final RoofReach roof;
+  private final PanelReach reach;
   private final double sameArrayM;
   private final double lookM;
 
-  /** The arrays of a plane whose modules stand so high above it [m]. */
-  ArraySides(PlaneLayout plane, double topHeightM, Optional<RoofShape> shape) {
+  /** The arrays of a plane, seen as far as the standard looks. */
+  ArraySides(PlaneLayout plane, PanelReach reach, Optional<RoofShape> shape) {
     this.index = ModuleIndex.of(plane);
     this.roof = new RoofReach(plane, shape);
     for (FieldLayout field : plane.fields()) {
@@ -45,8 +41,9 @@ final class ArraySides {
         cells.put(new Cell(module.field(), module.column(), module.row()), module);
       }
     }
-    this.sameArrayM = FREE_HEIGHTS * topHeightM;
-    this.lookM = Math.max(LOOK_M, LOOK_HEIGHTS * topHeightM);
+    this.reach = reach;
+    this.sameArrayM = reach.sameArrayM();
+    this.lookM = reach.farthestM() + BEYOND_M;
   }
 
   /** The sides of its array that a module is near enough to for raised uplift. */
@@ -59,17 +56,21 @@ final class ArraySides {
     return near;
   }
 
-  /** Free distance from a module to the nearest other, as far as anyone looks [m]. */
-  double freeM(PlacedModule module) {
+  /** How far the standard looks for other modules [m]. */
+  double lookM() {
+    return reach.farthestM();
+  }
+
+  /** Distance from a module to the nearest other, if one is in sight [m]. */
+  OptionalDouble nearestM(PlacedModule module) {
     return Arrays.stream(Side.values())
         .flatMap(side -> index.beside(module, side, lookM).stream())
         .mapToDouble(Neighbour::gapM)
-        .min()
-        .orElse(lookM);
+        .min();
   }
 
   private double stripM(PlacedModule module) {
-    return Math.max(STRIP_LENGTHS * Math.max(module.alongM(), module.upM()), sameArrayM);
+    return reach.stripM(Math.max(module.alongM(), module.upM()));
   }
 
   private Optional<PanelSide> side(PlacedModule module, Side side, double stripM) {

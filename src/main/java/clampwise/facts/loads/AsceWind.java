@@ -58,6 +58,7 @@ final class AsceWind implements FieldWind {
   static Outcome<FieldWind> of(FieldSite asked, AsceEdition edition) {
     Outcome<Roof> roof = asked.roof().described();
     return missing(asked)
+        .or(() -> WindReadings.unknownEnd(asked, edition))
         .<Outcome<FieldWind>>map(NotApplicable::new)
         .orElseGet(
             () ->
@@ -102,7 +103,7 @@ final class AsceWind implements FieldWind {
 
   private static WindCode code(FieldSite asked, AsceEdition edition) {
     WindCode code = asked.layout().catalogue().codes().wind(edition, asked.limits());
-    return code.with(new WindReadings(asked).over(code.choices()));
+    return code.with(new WindReadings(asked, edition).over(code.choices()));
   }
 
   private static WindBuilding building(FieldSite asked, Roof roof) {

@@ -34,9 +34,6 @@ final class AttachmentUses<S extends LimitState> {
   private static final Comparator<Used> BY_SHARE =
       Comparator.comparingDouble(used -> used.utilisation().together());
 
-  /** How far tributary width may lie from the beam before both are printed. */
-  private static final double OF_BEAM = 0.1;
-
   private final LoadedField field;
   private final FieldLoads loads;
   private final FieldSite site;
@@ -161,7 +158,8 @@ final class AttachmentUses<S extends LimitState> {
   private Optional<String> tributary(Attachment attachment, Used used, Unit unit) {
     double normalN = used.force().normalN();
     double byWidthN = demands.byWidthN(attachment, used.force().combination(), normalN > 0);
-    return Math.abs(byWidthN - normalN) <= OF_BEAM * Math.abs(normalN)
+    return Math.abs(byWidthN - normalN)
+            <= site.limits().get("tributary-share-apart").si() * Math.abs(normalN)
         ? Optional.empty()
         : Optional.of(" (by tributary width " + QuantityPrint.text(Math.abs(byWidthN), unit) + ")");
   }

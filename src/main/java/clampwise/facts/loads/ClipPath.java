@@ -83,6 +83,8 @@ record ClipPath(
         clipM(clip),
         pullN(clip),
         rounded(strengthN),
+        Math.rint(pullN(clip) / strengthN * 1e9) / 1e9,
+        rounded(plane.limits().get("utilisation-note").si() * strengthN),
         bare.result().map(known -> roof(known.reactionsN[mostOfZone(clip, known)])),
         spread(nearest, pullN(clip) / strengthN),
         Optional.of(new ClipChain(this, clip, Optional.empty())));
@@ -187,7 +189,7 @@ record ClipPath(
   }
 
   private Map<String, Unit> units() {
-    return Map.of("clipM", plane.lengthUnit());
+    return Map.of("clipM", plane.lengthUnit(), "utilisation", Unit.NUMBER);
   }
 
   /** How many seams a module edge would have to be held on, for a clip load that is too high. */

@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param clipM where the clip lies up the slope [m]
  * @param forceN pull on the clip from the attachments [N]
  * @param strengthN what a clip may take [N]
+ * @param utilisation share used [-]
+ * @param noteN the pull above which a designer should look [N]
  * @param roof what wind on the bare roof brings to a clip there, in words
  * @param spread how the load may be spread, in words
  * @param chain how the pull was got
@@ -33,6 +35,8 @@ public record ClipUse(
     double clipM,
     double forceN,
     double strengthN,
+    double utilisation,
+    double noteN,
     Optional<String> roof,
     String spread,
     Optional<Chain> chain)

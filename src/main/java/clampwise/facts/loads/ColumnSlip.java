@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param strengthN what its attachments may take along the seams together [N]
  * @param utilisation share used [-]
  * @param most the share that may be used [-]
+ * @param noteAbove the share from which a designer should look [-]
  * @param more how many attachments more would do
  * @param chain how the share was got
  */
@@ -38,6 +39,7 @@ public record ColumnSlip(
     double strengthN,
     double utilisation,
     double most,
+    double noteAbove,
     int more,
     Optional<Chain> chain,
     Optional<Limit> limitFrom)

@@ -120,6 +120,7 @@ final class ColumnSlips<S extends LimitState> {
         strengthN,
         Math.rint(share * 1e9) / 1e9,
         most.si(),
+        site.limits().get("utilisation-note").si(),
         more(column.attachments(), share / most.si()),
         Optional.of(new SlipChain(site.measure(), number, demandN, strengthN)),
         Optional.of(most));

@@ -9,6 +9,8 @@ import clampwise.job.Loads;
 import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Pressure;
 import clampwise.units.Dimension;
+import clampwise.units.QuantityPrint;
+import clampwise.units.Units;
 import java.util.Optional;
 
 /**
@@ -17,6 +19,8 @@ import java.util.Optional;
  * uplift.
  */
 record DeadLoad(FieldSite site) {
+
+  private static final String GRAVITY = QuantityPrint.trimmed(Units.GRAVITY_M_PER_S2, 5);
 
   private static final Source GIVEN = Source.of("given", "", "as given");
 
@@ -63,12 +67,14 @@ record DeadLoad(FieldSite site) {
             kg ->
                 work.write(
                     load,
-                    work.formula("(m+m_h)*9.80665/A", "(m+m_h)/A"),
+                    work.formula("(m+m_h)*" + GRAVITY + "/A", "(m+m_h)/A"),
                     Source.STATICS,
                     mass,
                     mass("m_h", "mass of its hardware", kg),
                     area),
-            () -> work.write(load, work.formula("m*9.80665/A", "m/A"), Source.STATICS, mass, area));
+            () ->
+                work.write(
+                    load, work.formula("m*" + GRAVITY + "/A", "m/A"), Source.STATICS, mass, area));
     return load;
   }
 

@@ -11,6 +11,7 @@ import clampwise.units.Unit;
  * @param field its name
  * @param claimed factor that is used for every module [-]
  * @param computed largest factor of its modules [-]
+ * @param exposed how many modules take it
  * @param modules the modules that take it
  * @param why what makes the first of them exposed
  */
@@ -22,6 +23,7 @@ public record EdgeFactorClaim(
     String field,
     double claimed,
     double computed,
+    int exposed,
     String modules,
     String why)
     implements Fact {}

@@ -56,6 +56,7 @@ final class FactorClaims {
                 asked.field(),
                 stated.value(),
                 most,
+                exposed.size(),
                 names(exposed),
                 exposed.stream().findFirst().map(method.orElseThrow()::exposure).orElse("")));
   }

@@ -35,7 +35,7 @@ record FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits lim
 
   /** The roof of the plane, as the wind standard asks for it. */
   WindRoof roof() {
-    return new WindRoof(job(), plane.plane());
+    return new WindRoof(job(), plane.plane(), layout.catalogue().codes());
   }
 
   <T> Optional<T> site(Function<Site, Optional<T>> of) {

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param snowN from snow on it outside the array [N]
  * @param forceN all of it [N]
  * @param strengthN what the fixed point may take [N]
+ * @param utilisation share used [-]
+ * @param noteN the force above which a designer should look [N]
  * @param chain how the sum was got
  */
 public record FixedPointForce(
@@ -37,5 +39,7 @@ public record FixedPointForce(
     double snowN,
     double forceN,
     double strengthN,
+    double utilisation,
+    double noteN,
     Optional<Chain> chain)
     implements Fact {}

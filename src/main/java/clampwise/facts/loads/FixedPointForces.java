@@ -195,7 +195,7 @@ final class FixedPointForces {
         plane.subject().part("fixed point"),
         panel.fixedPointStrength().orElseThrow().force().at(),
         unit,
-        Map.of("arrayN", unit, "panelN", unit, "snowN", unit),
+        Map.of("arrayN", unit, "panelN", unit, "snowN", unit, "utilisation", Unit.NUMBER),
         run.name(),
         plane.covering(),
         panel.fixedPoint().map(Choice::toString),
@@ -205,6 +205,8 @@ final class FixedPointForces {
         sum.snowN,
         rounded(sum.forceN()),
         rounded(strengthN),
+        Math.rint(sum.forceN() / strengthN * 1e9) / 1e9,
+        rounded(plane.limits().get("utilisation-note").si() * strengthN),
         Optional.of(new SumChain(plane.fields().get(0).site().measure(), run.name(), sum)));
   }
 

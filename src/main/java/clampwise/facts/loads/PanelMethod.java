@@ -55,7 +55,7 @@ final class PanelMethod {
 
   /** Least design pressure, at strength level [Pa]. */
   double leastPa() {
-    return code.tables().apply("least-panel-pressure").rows().get(0).number("pressure");
+    return code.tables().row("least-panel-pressure").number("pressure");
   }
 
   private Optional<String> sentences(Answer answer) {

@@ -23,7 +23,6 @@ import java.util.function.ToDoubleFunction;
 final class PressureClaims {
 
   private static final Subject STATED = Subject.of("claims", "pressures");
-  private static final double STEP_PA = 5;
 
   private final ClaimedLoads asked;
   private final Level level;
@@ -104,7 +103,9 @@ final class PressureClaims {
       PlacedModule module,
       ToDoubleFunction<PlacedModule> of) {
     double computedPa = of.applyAsDouble(module);
-    double stepPa = stated.unit().equals(Units.PSF) ? Units.PSF.toSi(0.1) : STEP_PA;
+    String step =
+        stated.unit().equals(Units.PSF) ? "pressure-claim-step-psf" : "pressure-claim-step";
+    double stepPa = asked.site().limits().get(step).si();
     Subject cause = STATED.part("zone " + key(zone)).part(direction);
     asked
         .answers()

@@ -17,7 +17,6 @@ import java.util.Optional;
 final class TributaryClaims {
 
   private static final double HALF = 0.5;
-  private static final double ABOUT = 0.05;
   private static final double STEP_M2 = 0.01;
 
   private final ClaimedLoads asked;
@@ -67,7 +66,8 @@ final class TributaryClaims {
     Subject cause = Subject.of("claims", "tributary area", line);
     double computedM2 = areaM2(attachment);
     double stepM2 = stated.unit().equals(Units.SQUARE_FOOT) ? Units.SQUARE_FOOT.toSi(0.1) : STEP_M2;
-    boolean half = Math.abs(stated.m2() / computedM2 - HALF) < ABOUT;
+    double withinHalf = asked.site().limits().get("half-line-within").si();
+    boolean half = Math.abs(stated.m2() / computedM2 - HALF) < withinHalf;
     return new TributaryClaim(
         asked.subject(cause),
         cause,

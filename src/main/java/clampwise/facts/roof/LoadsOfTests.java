@@ -5,6 +5,7 @@ import clampwise.job.Tested;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Asks of each test that applies to the roof whether its loads can be used. */
@@ -23,11 +24,16 @@ final class LoadsOfTests extends PartQuestion {
     if (use.part().tested().isEmpty()) {
       missing(use, asked, TestReasons.noTest(use), use.partAt());
     }
+    Optional<FactorOfTest> factor = FactorOfTest.of(asked.layout().job());
+    if (factor.isEmpty()) {
+      missing(use, asked, "the method of the loads could not be read", use.partAt());
+      return;
+    }
     List<Tested> apply = use.isMadeForIt() ? use.testsThatApply() : List.of();
     List<Tested> all = use.part().tested();
     for (int n = 0; n < all.size(); n++) {
       if (apply.contains(all.get(n)) && hasLoad(all.get(n))) {
-        asked.answers().add(fact(use, all.get(n), "test " + (n + 1)));
+        asked.answers().add(fact(use, all.get(n), "test " + (n + 1), factor.get()));
       }
     }
   }
@@ -47,7 +53,7 @@ final class LoadsOfTests extends PartQuestion {
     return row.up().isPresent() || row.down().isPresent() || row.along().isPresent();
   }
 
-  private static LoadsStated fact(PartUse use, Tested row, String test) {
+  private static LoadsStated fact(PartUse use, Tested row, String test, FactorOfTest factor) {
     return new LoadsStated(
         use.subject().part(test),
         use.cause().part(test),
@@ -56,7 +62,9 @@ final class LoadsOfTests extends PartQuestion {
         use.name().value(),
         row.report().map(report -> "test " + report.value()).orElse(test),
         row.loadsAre().map(Choice::toString).orElse("not stated"),
-        row.safetyFactor().isPresent());
+        factor.of(row).isPresent(),
+        factor.key(),
+        factor.gives(row));
   }
 
   /** In the job where the part is written there, else at the name of the part. */

@@ -21,7 +21,9 @@ final class WindMethod {
 
   /** Whether the edition in force has the method; empty if the edition is not given. */
   static Optional<Boolean> isInUse(Layout layout, PlaneLayout plane) {
-    return new WindRoof(layout.job(), plane.plane()).code().map(code -> code != LoadCode.EN_1991);
+    return new WindRoof(layout.job(), plane.plane(), layout.catalogue().codes())
+        .code()
+        .map(code -> code != LoadCode.EN_1991);
   }
 
   /** Gives every field under the method to one, and every field of unknown edition to another. */

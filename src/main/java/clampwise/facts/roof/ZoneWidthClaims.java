@@ -41,7 +41,7 @@ final class ZoneWidthClaims implements Question {
 
   /** Under EN 1991-1-4 the strip behind a windward edge is what drawings give a width for. */
   private static Outcome<Widths> widths(Layout layout, PlaneLayout plane) {
-    WindRoof roof = new WindRoof(layout.job(), plane.plane());
+    WindRoof roof = new WindRoof(layout.job(), plane.plane(), layout.catalogue().codes());
     return roof.code().filter(LoadCode.EN_1991::equals).isPresent()
         ? european(roof, plane, layout.catalogue().codes().windOfEn())
         : roof.widths();

@@ -19,13 +19,24 @@ final class Cases {
 
   static final double FOOT_M = 0.3048;
   static final double INCH_M = 0.0254;
-  static final WindCode CODE_16 = WindCodes.read(ASCE_7_16, LimitsReader.read());
-  static final WindCode CODE_22 = WindCodes.read(ASCE_7_22, LimitsReader.read());
+
+  /** The published cases take the exposure coefficient from its table. */
+  static final WindCode CODE_16 = byTable(ASCE_7_16);
+
+  static final WindCode CODE_22 = byTable(ASCE_7_22);
 
   private Cases() {}
 
   static WindCode code(AsceEdition edition) {
     return edition == ASCE_7_16 ? CODE_16 : CODE_22;
+  }
+
+  private static WindCode byTable(AsceEdition edition) {
+    return WindCodes.read(edition, LimitsReader.read()).with(choices());
+  }
+
+  static WindChoices choices() {
+    return WindChoices.usual().with(WindChoices.ExposureMethod.TABLE);
   }
 
   static Work work() {
@@ -73,6 +84,7 @@ final class Cases {
         Optional.of(heightIn * INCH_M),
         Optional.of(Math.toRadians(degrees)),
         Optional.of(gapIn * INCH_M),
+        Optional.empty(),
         Optional.of(5 * FOOT_M),
         Optional.of(edgeIn * INCH_M));
   }

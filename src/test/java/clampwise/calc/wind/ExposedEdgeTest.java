@@ -70,7 +70,7 @@ class ExposedEdgeTest {
     "1.1, 1.0, true, 1"
   })
   void aReadingCanBeChosen(double nextFt, double insideFt, boolean exposed, double factor) {
-    WindChoices two = WindChoices.usual().with(ExposedReading.TWO_HEIGHTS);
+    WindChoices two = Cases.choices().with(ExposedReading.TWO_HEIGHTS);
     check(CODE_22.with(two), side(30, nextFt, insideFt), exposed, factor);
   }
 

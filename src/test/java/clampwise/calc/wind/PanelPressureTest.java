@@ -139,6 +139,7 @@ class PanelPressureTest {
             good.topHeightM(),
             good.tiltRad(),
             good.gapM(),
+            good.freeM(),
             Optional.of(feet * FOOT_M),
             good.edgeDistanceM());
     assertThat(condition(setup, Enclosure.ENCLOSED, "gap-spacing").answer()).isEqualTo(answer);
@@ -183,7 +184,7 @@ class PanelPressureTest {
 
   @Test
   void theOtherEndOfTheEqualisationLineCanBeChosen() {
-    WindCode code = CODE_22.with(WindChoices.usual().with(Equalisation.TO_0_45));
+    WindCode code = CODE_22.with(Cases.choices().with(Equalisation.TO_0_45));
     assertThat(of(PanelEqualisation.of(code, patch("1", 20), work())))
         .isCloseTo(.695, within(0.0005));
   }
@@ -222,6 +223,7 @@ class PanelPressureTest {
             good.topHeightM(),
             good.tiltRad(),
             Optional.empty(),
+            Optional.empty(),
             good.gapSpacingM(),
             good.edgeDistanceM());
     Velocity velocity = new Velocity(pa(25.9), 1);
@@ -239,6 +241,7 @@ class PanelPressureTest {
   void withoutAHeightNeitherHeightNorEdgeDistanceIsKnown() {
     PanelSetup nothing =
         new PanelSetup(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -30,7 +30,8 @@ class RoofFigureTest {
   void theFigureIsTheOneTheZonesAreDrawnBy(Shape shape) {
     for (double degrees = 0; degrees < 50; degrees += 0.5) {
       Roof roof = new Roof(shape, Math.toRadians(degrees), 60 * FOOT_M, 30 * FOOT_M);
-      Optional<String> drawn = ZoneWidth.of(roof).result().map(ZoneWidth.Widths::figure);
+      Optional<String> drawn =
+          ZoneWidth.of(CODE_16.tables(), roof).result().map(ZoneWidth.Widths::figure);
       assertThat(RoofFigure.of(CODE_16, roof).result()).isEqualTo(drawn);
     }
   }

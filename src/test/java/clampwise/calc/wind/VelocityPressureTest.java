@@ -165,7 +165,7 @@ class VelocityPressureTest {
 
   @Test
   void theFloorOfExposureBHoldsOnlyWhenChosen() {
-    WindChoices floored = WindChoices.usual().withExposureFloor(true);
+    WindChoices floored = Cases.choices().withExposureFloor(true);
     assertThat(k(CODE_22.with(floored), Exposure.B, 20)).isEqualTo(0.70);
     assertThat(k(CODE_22.with(floored), Exposure.C, 20)).isCloseTo(0.90, within(1e-12));
     assertThat(k(CODE_22.with(floored), Exposure.B, 40)).isCloseTo(0.74, within(1e-12));
@@ -185,7 +185,7 @@ class VelocityPressureTest {
   @ParameterizedTest
   @CsvSource({"B, .70", "D, 1.1676"})
   void theLargerOfBothCanBeChosen(Exposure exposure, double larger) {
-    WindCode severe = CODE_22.with(WindChoices.usual().with(ExposureMethod.SEVERE));
+    WindCode severe = CODE_22.with(Cases.choices().with(ExposureMethod.SEVERE));
     assertThat(k(severe, exposure, 30)).isCloseTo(larger, within(0.00005));
   }
 
@@ -254,6 +254,6 @@ class VelocityPressureTest {
   }
 
   private static WindCode byFormula(WindCode code) {
-    return code.with(WindChoices.usual().with(ExposureMethod.FORMULA));
+    return code.with(Cases.choices().with(ExposureMethod.FORMULA));
   }
 }

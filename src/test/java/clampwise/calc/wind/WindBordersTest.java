@@ -80,7 +80,7 @@ class WindBordersTest {
     Work at15 = work();
     of(ExposureCoefficient.of(CODE_16, Exposure.B, 15 * FOOT_M, at15));
     assertThat(at15.lines()).hasSize(1);
-    WindChoices floored = WindChoices.usual().with(ExposureMethod.FORMULA).withExposureFloor(true);
+    WindChoices floored = Cases.choices().with(ExposureMethod.FORMULA).withExposureFloor(true);
     WindCode code = CODE_22.with(floored);
     assertThat(of(ExposureCoefficient.of(code, Exposure.B, 30 * FOOT_M, work())))
         .isCloseTo(0.6892, within(0.00005));

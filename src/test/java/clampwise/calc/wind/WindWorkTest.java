@@ -47,7 +47,7 @@ class WindWorkTest {
   })
   void everyLineOfTheVelocityPressureIsWhatItsFormulaGives(
       AsceEdition edition, Measure measure, ExposureMethod method, double heightFt) {
-    WindChoices choices = WindChoices.usual().with(method).withExposureFloor(true);
+    WindChoices choices = Cases.choices().with(method).withExposureFloor(true);
     WindSite hill = new WindSite(50, Exposure.B, 1.2, Optional.empty(), Optional.of(1000 * FOOT_M));
     Work work = new Work(measure);
     of(VelocityPressure.of(Cases.code(edition).with(choices), hill, heightFt * FOOT_M, work));
@@ -81,7 +81,7 @@ class WindWorkTest {
   @ParameterizedTest
   @EnumSource
   void everyLineOfAParapetsWallIsWhatItsFormulaGives(Measure measure) {
-    WindCode reduced = CODE_16.with(WindChoices.usual().withWallReduced(true));
+    WindCode reduced = CODE_16.with(Cases.choices().withWallReduced(true));
     WindBuilding plain = building(FLAT, 0, 80, 45);
     WindBuilding high = new WindBuilding(plain.roof(), Enclosure.ENCLOSED, 3 * FOOT_M);
     Work work = new Work(measure);
@@ -125,12 +125,12 @@ class WindWorkTest {
   @Test
   void aChosenEndOfACurveIsTold() {
     Work equalised = work();
-    WindCode chosen = CODE_22.with(WindChoices.usual().with(Equalisation.TO_0_45));
+    WindCode chosen = CODE_22.with(Cases.choices().with(Equalisation.TO_0_45));
     of(PanelEqualisation.of(chosen, patch("1", 32), equalised));
     assertThat(notes(equalised))
         .containsExactly("the figure's end value is read as 0.40 or 0.45; 0.45 was chosen");
     Work hip = work();
-    WindCode shorter = CODE_22.with(WindChoices.usual().with(HipCurve.TO_100_SQ_FT));
+    WindCode shorter = CODE_22.with(Cases.choices().with(HipCurve.TO_100_SQ_FT));
     of(ExternalCoefficient.of(shorter, building(HIP, 25, 60, 20), patch("2", 5), hip));
     assertThat(notes(hip))
         .contains(
@@ -145,7 +145,7 @@ class WindWorkTest {
   @CsvSource({"METRIC, FOUR_HEIGHTS", "IMPERIAL, TWO_HEIGHTS", "METRIC, SEVERE"})
   void everyLineOfTheEdgeFactorIsWhatItsFormulaGives(Measure measure, ExposedReading reading) {
     Work work = new Work(measure);
-    WindCode code = CODE_22.with(WindChoices.usual().with(reading));
+    WindCode code = CODE_22.with(Cases.choices().with(reading));
     ArraySize size = new ArraySize(6 * INCH_M, 5 * FOOT_M, 20 * FOOT_M);
     ExposedEdge.of(code, new PanelSide(FAR, FAR, FAR, 0), size, work);
     Recomputed.check(work);

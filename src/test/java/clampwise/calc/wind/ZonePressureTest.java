@@ -128,7 +128,7 @@ class ZonePressureTest {
   @ParameterizedTest
   @CsvSource({"50, 20, 5", "40, 30, 4", "80, 18, 7.2", "80, 45, 8", "40, 22, 4"})
   void aW3DimensionA(double leastFt, double heightFt, double aFt) {
-    double aM = ZoneWidth.aM(building(GABLE, 15, leastFt, heightFt).roof());
+    double aM = ZoneWidth.aM(CODE_16.tables(), building(GABLE, 15, leastFt, heightFt).roof());
     assertThat(aM / Cases.FOOT_M).isCloseTo(aFt, within(1e-9));
   }
 
@@ -355,10 +355,10 @@ class ZonePressureTest {
   }
 
   private static WindCode to100() {
-    return CODE_22.with(WindChoices.usual().with(HipCurve.TO_100_SQ_FT));
+    return CODE_22.with(Cases.choices().with(HipCurve.TO_100_SQ_FT));
   }
 
   private static WindCode wallsReduced() {
-    return CODE_16.with(WindChoices.usual().withWallReduced(true));
+    return CODE_16.with(Cases.choices().withWallReduced(true));
   }
 }

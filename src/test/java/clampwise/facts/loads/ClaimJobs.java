@@ -10,9 +10,16 @@ import java.util.List;
 /** The base job on seams with some of its text replaced, and what follows from it. */
 record ClaimJobs(BaseJob job) {
 
+  private static final String SNOW = "thermal-factor: \"1.2\", simple-rafters: no}\n";
+
   /** Each second text stands for the one before it. */
   static ClaimJobs with(String... replacements) {
     return new ClaimJobs(BaseJob.replacing("seam-roof", replacements));
+  }
+
+  /** The same with the exposure coefficient from its table, as the numbers by hand have it. */
+  static ClaimJobs byTable(String claims) {
+    return claiming(claims, SNOW, SNOW + "  wind: {exposure-coefficient: table}\n");
   }
 
   /** The base job with more among its claims. */

@@ -19,7 +19,7 @@ class LoadClaimsTest {
   @Test
   void theLargestPressureOfAZoneIsThatOfAnExposedModule() {
     assertThat(
-            ClaimJobs.claiming("pressures-are: strength\n" + PRESSURES).facts(PressureClaim.class))
+            ClaimJobs.byTable("pressures-are: strength\n" + PRESSURES).facts(PressureClaim.class))
         .filteredOn(claim -> claim.direction().equals("uplift"))
         .singleElement()
         .satisfies(
@@ -33,8 +33,7 @@ class LoadClaimsTest {
   /** 0.6 W of the service combinations [LIB]: 0.6 x 50.93 = 30.56 psf, 0.6 x 16 = 9.6 psf. */
   @Test
   void pressuresOfServiceLevelAreHeldAgainstSixTenths() {
-    assertThat(
-            ClaimJobs.claiming("pressures-are: service\n" + PRESSURES).facts(PressureClaim.class))
+    assertThat(ClaimJobs.byTable("pressures-are: service\n" + PRESSURES).facts(PressureClaim.class))
         .allSatisfy(claim -> assertThat(psf(claim.minimumPa())).isCloseTo(9.6, within(1e-6)))
         .filteredOn(claim -> claim.direction().equals("uplift"))
         .singleElement()

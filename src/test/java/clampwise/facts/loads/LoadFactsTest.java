@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clampwise.facts.BaseJob;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Loads of the base job of the rules, changed word by word. */
@@ -48,8 +49,16 @@ class LoadFactsTest {
   private static final double PSF = 47.88026;
   private static final double LBF = 4.4482216;
 
+  private static final String SNOW = "thermal-factor: \"1.2\", simple-rafters: no}\n";
+
+  /** The numbers by hand take the exposure coefficient from its table. */
   private static BaseJob facts(String... replacements) {
-    return BaseJob.replacing("seam-roof", replacements);
+    return BaseJob.replacing(
+        "seam-roof",
+        Stream.concat(
+                Stream.of(SNOW, SNOW + "  wind: {exposure-coefficient: table}\n"),
+                Stream.of(replacements))
+            .toArray(String[]::new));
   }
 
   private static AttachmentUse worst(BaseJob facts) {

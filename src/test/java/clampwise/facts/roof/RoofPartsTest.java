@@ -124,6 +124,10 @@ class RoofPartsTest {
             fact -> {
               assertThat(fact.loads()).isEqualTo("not stated");
               assertThat(fact.factorStated()).isTrue();
+              assertThat(fact.gives())
+                  .isEqualTo(
+                      "does not say whether its loads are allowable or ultimate"
+                          + " (it states a safety factor of 2.5)");
             });
   }
 
