@@ -29,7 +29,8 @@ public final class CalcSheetMarkdown {
     line("Job file: " + Harmless.markdown(review.file()));
     line("");
     line(
-        "Of each field and wind zone: the attachment and the module that use most of their strength.");
+        "Of each field and wind zone: the attachment and the module that use most of their strength; then"
+            + " the column, the clip and the fixed point that do.");
     line("A value in a line is worked out from the values beside it, in the units printed.");
     line("");
     List<Part> parts = review.sheet().parts();
@@ -42,7 +43,8 @@ public final class CalcSheetMarkdown {
 
   private void part(Part part) {
     String zone = part.zone().isEmpty() ? "" : ", zone " + part.zone();
-    heading(2, "Field " + part.field() + zone + ": " + Harmless.markdown(part.title()));
+    String field = part.field().isEmpty() ? "" : "Field " + part.field() + zone + ": ";
+    heading(2, field + Harmless.markdown(part.title()));
     part.sections().forEach(this::section);
   }
 

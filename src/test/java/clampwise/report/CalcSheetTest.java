@@ -17,7 +17,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -29,6 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CalcSheetTest {
 
   private static final Reviewer REVIEWER = new Reviewer();
+  private static final Path BARN = Path.of("examples/barn/job.yaml");
   private static final Pattern EQUATION =
       Pattern.compile("^   `(\\w+)(?: = (.*))? = (-?[0-9.]+)(?: [^`=]*)?`$");
   private static final Pattern INPUT = Pattern.compile("`(\\w+) = (-?[0-9.]+)(?: [^`]*)?`");
@@ -115,6 +118,45 @@ class CalcSheetTest {
         }
       }
     }
+  }
+
+  /** Two values under one symbol cannot be told apart in a formula. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void aSymbolOfASectionHasOneValue(Path job) {
+    var parts = REVIEWER.review(job).sheet().parts();
+    assertThat(parts).isNotEmpty();
+    for (var part : parts) {
+      for (var section : part.sections()) {
+        Map<String, Double> values = new HashMap<>();
+        for (Line line : section.lines()) {
+          double value = line.result().si();
+          double known = values.computeIfAbsent(line.result().symbol(), symbol -> value);
+          assertThat(known)
+              .as(() -> part.title() + ", " + section.title() + ": " + line)
+              .isCloseTo(value, within(1e-9 * Math.max(1, Math.abs(value))));
+          for (Term input : line.inputs()) {
+            double given = values.getOrDefault(input.symbol(), input.si());
+            assertThat(isNear(given, input.si()))
+                .as(() -> part.title() + ", " + section.title() + ": " + input)
+                .isTrue();
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void theGoverningSnowFollowsFromTheCasesOfTheRoof() {
+    List<Line> lines = lines(CalcSheetMarkdown.of(List.of(REVIEWER.review(BARN))));
+    assertThat(lines)
+        .filteredOn(line -> line.result().symbol().equals("S"))
+        .isNotEmpty()
+        .allSatisfy(line -> assertThat(line.formula()).isIn("p_roof", "p_snow"));
+    assertThat(lines)
+        .filteredOn(line -> line.result().symbol().equals("p_roof"))
+        .isNotEmpty()
+        .allSatisfy(line -> assertThat(line.formula()).startsWith("max(p_s,"));
   }
 
   private static boolean isNear(double a, double b) {

@@ -110,10 +110,13 @@ public record RoofSnow(
     List<SnowCase> found = new ArrayList<>();
     double rainPa = RainOnSnow.pa(basis, roof.slopeRad, roof.eaveToRidgeM, work);
     String name = rainPa > 0 ? "balanced with rain" : "balanced";
-    found.add(SnowCase.even(name, rainPa > 0 ? withRainPa(basis, rainPa, work) : balancedPa));
+    found.add(
+        rainPa > 0
+            ? SnowCase.even(name, "p_b", withRainPa(basis, rainPa, work))
+            : SnowCase.even(name, "p_s", balancedPa));
     MinimumSnow.pa(basis, roof.slopeRad, work)
         .result()
-        .ifPresent(pa -> found.add(SnowCase.even("minimum", pa)));
+        .ifPresent(pa -> found.add(SnowCase.even("minimum", "p_m", pa)));
     Optional<String> unknown =
         roof.shape == Shape.RIDGED ? unbalanced(basis, roof, found, work) : Optional.empty();
     return new RoofSnow(flatPa, slopeFactor, balancedPa, densityNm3, found, unknown);
@@ -138,10 +141,11 @@ public record RoofSnow(
         .result()
         .ifPresent(
             snow -> {
-              found.add(SnowCase.even("unbalanced, windward slope", snow.windwardPa()));
+              found.add(SnowCase.even("unbalanced, windward slope", "p_wind", snow.windwardPa()));
               found.add(
                   new SnowCase(
                       "unbalanced, leeward slope",
+                      "p_lee",
                       snow.nearRidgePa(),
                       snow.nearRidgeM(),
                       snow.beyondPa()));

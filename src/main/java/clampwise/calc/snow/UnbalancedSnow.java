@@ -83,7 +83,7 @@ public record UnbalancedSnow(
               .result()
               .orElseThrow();
       Term height = Term.length("h_d", "height of the drift", heightM);
-      Term run = Term.number("S", "run for a rise of one", runPerRise());
+      Term run = Term.number("S_r", "run for a rise of one", runPerRise());
       double extraPa = extraPa(height, run);
       double reachM = reachM(height, run);
       return new UnbalancedSnow(windwardPa, peakPa(extraPa), reachM, ridge.balancedPa);
@@ -99,7 +99,7 @@ public record UnbalancedSnow(
 
     private double runPerRise() {
       return write(
-          Term.number("S", "run for a rise of one", 1 / Math.tan(ridge.slopeRad)),
+          Term.number("S_r", "run for a rise of one", 1 / Math.tan(ridge.slopeRad)),
           "1/tan(theta)",
           Term.angle("theta", "slope", ridge.slopeRad));
     }
@@ -107,8 +107,8 @@ public record UnbalancedSnow(
     private double extraPa(Term height, Term run) {
       double pa = height.si() * ridge.densityNm3 / Math.sqrt(run.si());
       return write(
-          Term.pressure("p_x", "surcharge near the ridge", pa),
-          "h_d*gamma/sqrt(S)",
+          Term.pressure("p_sur", "surcharge near the ridge", pa),
+          "h_d*gamma/sqrt(S_r)",
           height,
           Term.unitWeight("gamma", "density of the snow", ridge.densityNm3),
           run);
@@ -117,9 +117,9 @@ public record UnbalancedSnow(
     private double peakPa(double extraPa) {
       return write(
           Term.pressure("p_lee", "leeward slope near the ridge", ridge.balancedPa + extraPa),
-          "p_s+p_x",
+          "p_s+p_sur",
           balanced(),
-          Term.pressure("p_x", "surcharge near the ridge", extraPa));
+          Term.pressure("p_sur", "surcharge near the ridge", extraPa));
     }
 
     private double reachM(Term height, Term run) {
@@ -128,7 +128,7 @@ public record UnbalancedSnow(
       double m = times * height.si() * Math.sqrt(run.si()) / over;
       return write(
           Term.length("x_d", "reach of the surcharge from the ridge", m),
-          Formulas.filled("%s*h_d*sqrt(S)/%s", Formulas.number(times), Formulas.number(over)),
+          Formulas.filled("%s*h_d*sqrt(S_r)/%s", Formulas.number(times), Formulas.number(over)),
           height,
           run);
     }

@@ -9,6 +9,7 @@ import clampwise.calc.snow.Risk;
 import clampwise.calc.snow.RoofSnow;
 import clampwise.calc.snow.SlopeFactor;
 import clampwise.calc.snow.SnowBasis;
+import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Building;
@@ -110,13 +111,11 @@ final class AsceSnow implements FieldSnow {
   }
 
   @Override
-  public double show(PlacedModule module, Work work) {
+  public Term show(PlacedModule module, Work work) {
     RoofSnow shown = snow(work);
-    double ownPa = shown.largestPa(fromRidgeM(module));
-    return higher(shown, work)
-        .flatMap(Outcome::result)
-        .map(added -> added.show(module, ownPa, work))
-        .orElse(ownPa);
+    Optional<HigherRoofSnow> added = higher(shown, work).flatMap(Outcome::result);
+    Term own = ShownCases.write(shown, fromRidgeM(module), work);
+    return added.map(more -> more.show(module, own, work)).orElse(own);
   }
 
   private Optional<Outcome<HigherRoofSnow>> higher(RoofSnow roof, Work work) {

@@ -58,7 +58,13 @@ final class AttachmentChain<S extends LimitState> implements Chain {
     ModuleWork modules = new ModuleWork(loads);
     modules.factors(combination(), true, chain);
     modules.write(own.stream().map(Share::module).distinct().toList(), combination(), up(), chain);
-    chain.deciding("From the modules to " + attachment.name(), work -> forces(own, work));
+    Forces forces = new Forces();
+    own.forEach(
+        share ->
+            chain.section(
+                "From " + share.module().name() + " to " + attachment.name(),
+                work -> add(share, own.get(0), forces, work)));
+    chain.deciding("On " + attachment.name(), work -> sums(forces, work));
     chain.section("Strength of " + attachment.part().orElseThrow(), this::strength);
     chain.deciding("Share of the strength of " + attachment.name(), this::share);
     return chain.sections();
@@ -72,20 +78,26 @@ final class AttachmentChain<S extends LimitState> implements Chain {
     return used.force().normalN() > 0;
   }
 
-  private void forces(List<Share> own, Work work) {
-    List<Term> along = new ArrayList<>();
-    List<Term> across = new ArrayList<>();
-    for (Share share : own) {
-      along.add(along(share, along.size() + 1, work));
+  /** What each module edge brings: down the slope, and across the surface. */
+  private record Forces(List<Term> along, List<Term> across) {
+
+    Forces() {
+      this(new ArrayList<>(), new ArrayList<>());
     }
-    for (Share share : own) {
-      across.add(
-          across.isEmpty() || !isLike(share, own.get(0))
-              ? across(share, across.size() + 1, work)
-              : again(across.get(0), across.size() + 1, share, work));
-    }
-    sum("E", "force down the slope", along, work);
-    sum("N", up() ? "uplift" : "pressure, as a force", across, work);
+  }
+
+  private void add(Share share, Share first, Forces forces, Work work) {
+    int number = forces.along.size() + 1;
+    forces.along.add(along(share, number, work));
+    forces.across.add(
+        number == 1 || !isLike(share, first)
+            ? across(share, number, work)
+            : again(forces.across.get(0), number, share, work));
+  }
+
+  private void sums(Forces forces, Work work) {
+    sum("E", "force down the slope", forces.along, work);
+    sum("N", up() ? "uplift" : "pressure, as a force", forces.across, work);
   }
 
   /** Whether two module edges bring the same by the same calculation. */
@@ -97,7 +109,7 @@ final class AttachmentChain<S extends LimitState> implements Chain {
   }
 
   private static Term again(Term first, int number, Share share, Work work) {
-    Term force = Term.force("F_" + number, "from " + share.module().name(), first.si());
+    Term force = Term.force("N_m" + number, "from " + share.module().name(), first.si());
     work.write(force, first.symbol(), Source.STATICS, first);
     return force;
   }
@@ -126,12 +138,12 @@ final class AttachmentChain<S extends LimitState> implements Chain {
     String symbol = up() ? "q_up" : "q_down";
     double pressurePa = up() ? -netPa : netPa;
     work.write(
-        Term.pressure("p", "net pressure on " + share.module().name(), pressurePa),
+        Term.pressure("p_" + number, "net pressure on " + share.module().name(), pressurePa),
         up() ? "0-q_up" : "q_down",
         Source.STATICS,
         Term.pressure(symbol, "net pressure across the surface", netPa));
     Term force =
-        Term.force("F_" + number, "from " + share.module().name(), pressurePa * share.areaM2());
+        Term.force("N_m" + number, "from " + share.module().name(), pressurePa * share.areaM2());
     Outcome<List<Term>> edge = edge(share, pressurePa, work);
     if (edge instanceof Outcome.Result<List<Term>> forces) {
       Term reaction = forces.value().get(share.edge().attachments().indexOf(attachment));
@@ -141,7 +153,7 @@ final class AttachmentChain<S extends LimitState> implements Chain {
           force,
           "p*A_s",
           Source.STATICS,
-          Term.pressure("p", "net pressure on " + share.module().name(), pressurePa),
+          Term.pressure("p_" + number, "net pressure on " + share.module().name(), pressurePa),
           Term.area("A_s", "area of module that it carries", share.areaM2()));
     }
     return force;

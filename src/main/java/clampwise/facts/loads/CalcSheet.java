@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The calculation sheet of a job: of each field and wind zone the attachment, and the module, that
- * uses most of its strength.
+ * uses most of its strength; then the column of each field, and of the job the clip and the fixed
+ * point, that do.
  *
  * @param facts facts of the job
  */
@@ -50,11 +52,37 @@ public record CalcSheet(List<Fact> facts) {
         add(worst, "attachment", of(use));
       } else if (fact instanceof ModuleUse use) {
         add(worst, "module", of(use));
+      } else {
+        path(fact).ifPresent(use -> add(worst, use.kind, use.governing));
       }
     }
     List<Part> parts = new ArrayList<>();
     worst.values().forEach(governing -> parts.add(governing.part()));
     return parts;
+  }
+
+  private record PathUse(String kind, Governing governing) {}
+
+  /** What carries the loads on below the attachments: one part of a kind and field. */
+  private static Optional<PathUse> path(Fact fact) {
+    if (fact instanceof ClipUse use) {
+      String title = "clip of " + use.covering() + " on " + use.seam();
+      return Optional.of(new PathUse("clip", of(title, "", use.forceN() / use.strengthN(), use)));
+    }
+    if (fact instanceof ColumnSlip use) {
+      String title = "column " + use.column() + " along its seams";
+      return Optional.of(new PathUse("column", of(title, use.field(), use.utilisation(), use)));
+    }
+    if (fact instanceof FixedPointForce use) {
+      String title = "fixed point of " + use.covering() + ", " + use.panel();
+      return Optional.of(
+          new PathUse("fixed point", of(title, "", use.forceN() / use.strengthN(), use)));
+    }
+    return Optional.empty();
+  }
+
+  private static Governing of(String title, String field, double share, Fact fact) {
+    return new Governing(field, "", title, share, fact);
   }
 
   private static void add(Map<List<String>, Governing> worst, String kind, Governing governing) {

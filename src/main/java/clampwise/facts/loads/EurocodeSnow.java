@@ -89,13 +89,15 @@ final class EurocodeSnow implements FieldSnow {
   }
 
   @Override
-  public double show(PlacedModule module, Work work) {
+  public Term show(PlacedModule module, Work work) {
     EurocodeSnow shown = new EurocodeSnow(asked, tables, work);
-    return work.write(
-        Term.pressure("s", "snow on the module", shown.planPa(module)),
+    Term snow = Term.pressure("s", "snow on the module", shown.planPa(module));
+    work.write(
+        snow,
         drift.isPresent() ? "max(s_even,s_drift)" : "s_even",
         Source.of("en-1991-1-3", "5.3", "worked out"),
         shown.terms(module));
+    return snow;
   }
 
   private Term[] terms(PlacedModule module) {

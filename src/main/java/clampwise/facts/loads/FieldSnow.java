@@ -1,5 +1,6 @@
 package clampwise.facts.loads;
 
+import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.facts.layout.PlacedModule;
 import java.util.Optional;
@@ -16,5 +17,5 @@ interface FieldSnow {
   }
 
   /** The same with all lines from the ground snow on. */
-  double show(PlacedModule module, Work work);
+  Term show(PlacedModule module, Work work);
 }

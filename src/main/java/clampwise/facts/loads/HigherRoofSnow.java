@@ -93,22 +93,28 @@ record HigherRoofSnow(
   }
 
   /** The largest of this and the roof's own cases, with its lines. */
-  double show(PlacedModule module, double roofPa, Work work) {
+  Term show(PlacedModule module, Term roof, Work work) {
     double fromStepM = new RoofStep(site.plane()).fromM(module);
     Term x = Term.length("x", "plan distance from the step", fromStepM);
-    work.write(Line.given(x, tables.source("step"), "nearest point of the module"));
+    work.write(
+        Line.given(
+            x,
+            tables.source("step"),
+            "nearest point of the module, which takes the load there on all of its area"));
     Term drift = Term.pressure("p_x", "drift at the module", driftPa(fromStepM));
     Term slide = Term.pressure("p_sx", "sliding snow at the module", slidingPa(fromStepM));
     drift(fromStepM).ifPresentOrElse(d -> showDrift(d, drift, x, work), () -> none(drift, work));
     work.write(Line.given(slide, tables.source("sliding"), "over its width from the upper eave"));
-    return work.write(
-        Term.pressure("p_snow", "snow on the module", Math.max(roofPa, planPa(module))),
+    Term snow = Term.pressure("p_snow", "snow on the module", Math.max(roof.si(), planPa(module)));
+    work.write(
+        snow,
         "max(p_roof,p_s+p_x,p_s+p_sx)",
         tables.source("step"),
-        Term.pressure("p_roof", "largest case of the roof itself", roofPa),
+        roof,
         Term.pressure("p_s", "balanced snow load", balancedPa),
         drift,
         slide);
+    return snow;
   }
 
   private void showDrift(StepDrift.Drift shape, Term drift, Term x, Work work) {

@@ -81,9 +81,10 @@ final class ModuleWork {
         .result()
         .ifPresent(
             snow -> {
-              double planPa = snow.show(module, work);
-              Term load = Term.pressure("S", "snow on the array, on plan", planPa);
-              work.write(Line.given(load, ASSUMED, "largest case; the array carries its roof's"));
+              Term roof = snow.show(module, work);
+              Term load = Term.pressure("S", "snow on the array, on plan", roof.si());
+              String carried = "largest case; the array carries its roof's";
+              work.write(new Line(load, roof.symbol(), List.of(roof), ASSUMED, carried));
               SlopeComponents.onPlan(load, site.slopeRad().orElseThrow(), work);
             });
   }

@@ -105,7 +105,7 @@ class SnowWorkTest {
   /** On the border of two loads the larger one stands. */
   @Test
   void theNearerLoadHoldsUpToItsReach() {
-    SnowCase snow = new SnowCase("unbalanced, leeward slope", 2000, 3, 1000);
+    SnowCase snow = new SnowCase("unbalanced, leeward slope", "p_lee", 2000, 3, 1000);
     assertThat(snow.atPa(3)).isEqualTo(2000);
     assertThat(snow.atPa(3.001)).isEqualTo(1000);
     SlidingSnow sliding = new SlidingSnow(4500, 4.5, 1000);

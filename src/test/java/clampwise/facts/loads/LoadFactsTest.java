@@ -141,6 +141,30 @@ class LoadFactsTest {
         .satisfies(use -> assertThat(use.demandPa() / PSF).isCloseTo(29.27, within(0.01)));
   }
 
+  /** What is printed is how far one looked, not a gap that nobody drew. */
+  @Test
+  void noGapIsMeasuredAtAModuleOnItsOwn() {
+    assertThat(facts("rows: 3, columns: 4", "rows: 1, columns: 1").facts(ModuleUse.class))
+        .filteredOn(use -> use.direction().equals("up"))
+        .singleElement()
+        .satisfies(
+            use ->
+                assertThat(use.chain().orElseThrow().sections())
+                    .flatExtracting(section -> section.lines())
+                    .noneMatch(line -> line.result().symbol().equals("gap"))
+                    .filteredOn(line -> line.result().symbol().equals("d_seen"))
+                    .isNotEmpty()
+                    .allMatch(line -> line.note().contains("there is no gap to measure")));
+  }
+
+  @Test
+  void anEndOfTheEqualisationLineThatNobodyReadsIsNotTakenForAnother() {
+    BaseJob odd = facts("exposure-coefficient: table", "equalisation-end: \"0.42\"");
+    assertThat(odd.facts(ModuleUse.class)).isEmpty();
+    assertThat(odd.missing(ModuleUse.class))
+        .contains("equalisation-end is read as 0.4 or 0.45 in the figure, not as 0.42");
+  }
+
   @Test
   void anotherFieldTooNearAModuleOnItsOwnEndsTheCredit() {
     BaseJob alone = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
