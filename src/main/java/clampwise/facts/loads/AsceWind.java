@@ -58,7 +58,6 @@ final class AsceWind implements FieldWind {
   static Outcome<FieldWind> of(FieldSite asked, AsceEdition edition) {
     Outcome<Roof> roof = asked.roof().described();
     return missing(asked)
-        .or(() -> WindReadings.unknownEnd(asked, edition))
         .<Outcome<FieldWind>>map(NotApplicable::new)
         .orElseGet(
             () ->

@@ -35,10 +35,12 @@ record ClipChain(ClipPath path, int clip, Optional<BareSeam> roof) implements Ch
 
   private void pulls(Work work) {
     Combination combination = path.plane().combinations().get(path.combination());
+    int number = 0;
     for (SeamRun.Pull pull : path.pulls()) {
+      number++;
       String name = pull.attachment().name();
       double pullN = pull.forces().get(path.combination()).normalN();
-      Term term = Term.force("P", "pull of " + name + ", " + combination.name(), pullN);
+      Term term = Term.force("Q_" + number, "pull of " + name + ", " + combination.name(), pullN);
       work.write(Line.given(term, Source.STATICS, "see the calculation of the attachment"));
     }
   }

@@ -9,14 +9,12 @@ import clampwise.calc.wind.WindChoices.HipCurve;
 import clampwise.job.Flag;
 import clampwise.job.Loads;
 import clampwise.job.Quantity.Factor;
-import clampwise.units.QuantityPrint;
 import java.util.Optional;
 import java.util.function.BiFunction;
 
 /** What a job chooses where the wind standard is open; the rest stays as it is. */
 record WindReadings(FieldSite asked, AsceEdition edition) {
 
-  private static final String TO_0_40 = "panel-equalisation";
   private static final String TO_0_45 = "panel-equalisation-end-0.45";
 
   private static final double NOISE = 1e-9;
@@ -60,29 +58,8 @@ record WindReadings(FieldSite asked, AsceEdition edition) {
         .map(end -> is(end, TO_0_45) ? Equalisation.TO_0_45 : Equalisation.TO_0_40);
   }
 
-  /**
-   * Why the end of the equalisation line is not one of the readings of the figure, if it is none.
-   */
-  static Optional<String> unknownEnd(FieldSite asked, AsceEdition edition) {
-    WindReadings readings = new WindReadings(asked, edition);
-    return asked
-        .wind(Loads.WindReading::equalisationEnd)
-        .filter(end -> !readings.is(end, TO_0_40) && !readings.is(end, TO_0_45))
-        .map(
-            end ->
-                "equalisation-end is read as %s or %s in the figure, not as %s"
-                    .formatted(
-                        readings.printed(TO_0_40),
-                        readings.printed(TO_0_45),
-                        QuantityPrint.trimmed(end.value(), 4)));
-  }
-
   private boolean is(Factor end, String reading) {
     return Math.abs(end.value() - lastOf(reading)) < NOISE;
-  }
-
-  private String printed(String reading) {
-    return QuantityPrint.trimmed(lastOf(reading), 4);
   }
 
   private double lastOf(String reading) {

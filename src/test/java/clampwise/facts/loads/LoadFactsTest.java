@@ -158,14 +158,6 @@ class LoadFactsTest {
   }
 
   @Test
-  void anEndOfTheEqualisationLineThatNobodyReadsIsNotTakenForAnother() {
-    BaseJob odd = facts("exposure-coefficient: table", "equalisation-end: \"0.42\"");
-    assertThat(odd.facts(ModuleUse.class)).isEmpty();
-    assertThat(odd.missing(ModuleUse.class))
-        .contains("equalisation-end is read as 0.4 or 0.45 in the figure, not as 0.42");
-  }
-
-  @Test
   void anotherFieldTooNearAModuleOnItsOwnEndsTheCredit() {
     BaseJob alone = facts("rows: 3, columns: 4", "rows: 1, columns: 1");
     BaseJob near =
