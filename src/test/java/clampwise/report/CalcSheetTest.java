@@ -143,7 +143,9 @@ class CalcSheetTest {
   @Test
   void theGoverningSnowFollowsFromTheCasesOfTheRoof() throws IOException {
     List<Line> lines =
-        jobs().flatMap(job -> lines(CalcSheetMarkdown.of(List.of(REVIEWER.review(job)))).stream()).toList();
+        jobs()
+            .flatMap(job -> lines(CalcSheetMarkdown.of(List.of(REVIEWER.review(job)))).stream())
+            .toList();
     assertThat(lines)
         .filteredOn(line -> line.result().symbol().equals("S"))
         .isNotEmpty()
