@@ -11,7 +11,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CodeTablesTest {
 
   private static final Set<String> OBTAINED =
-      Set.of("read", "second-hand", "from a library", "from memory", "worked out");
+      Set.of(
+          "read",
+          "second-hand",
+          "from a library",
+          "from memory",
+          "worked out",
+          "common practice, no source");
 
   @ParameterizedTest
   @ValueSource(
@@ -30,8 +36,10 @@ class CodeTablesTest {
             table -> {
               Source source = table.source();
               assertThat(references).as(table.key()).contains("{" + source.document() + ",");
-              assertThat(source.edition()).as(table.key()).isNotEmpty();
-              assertThat(source.clause()).as(table.key()).isNotEmpty();
+              if (!source.document().equals("practice")) {
+                assertThat(source.edition()).as(table.key()).isNotEmpty();
+                assertThat(source.clause()).as(table.key()).isNotEmpty();
+              }
               assertThat(OBTAINED).as(table.key()).contains(source.obtained());
               assertThat(source.validity()).as(table.key()).isNotEmpty();
             });

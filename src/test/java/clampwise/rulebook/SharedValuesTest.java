@@ -26,6 +26,7 @@ class SharedValuesTest {
       Set.of(
           "field-without-lug",
           "attachment-holds-no-module",
+          "attachments-collide",
           "hatch-without-path",
           "no-clear-path-across",
           "obstruction-in-pathway",

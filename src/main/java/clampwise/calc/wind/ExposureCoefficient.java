@@ -13,6 +13,9 @@ import clampwise.units.QuantityPrint;
 /** Velocity pressure exposure coefficient: how height and ground change the wind. */
 public final class ExposureCoefficient {
 
+  /** Half of the last digit that the table prints. */
+  private static final double TABLE_ROUNDING = 0.005;
+
   private static final String MEANING = "velocity pressure exposure coefficient";
 
   private ExposureCoefficient() {}
@@ -22,8 +25,9 @@ public final class ExposureCoefficient {
    * its rows, valid up to 500 ft, or by the formula of its note with the terrain constants of table
    * 26.11-1, valid up to the gradient height (7-22: constant above it, up to 3280 ft). Heights
    * below 15 ft take 15 ft. Tables second-hand. In 7-22 table and formula differ by up to 1.6
-   * percent, in 7-16 by rounding; the larger of both is taken unless one of them was chosen, and
-   * the note of the line says what the other of the two would give.
+   * percent, in 7-16 by rounding. Unless one of them was chosen, the table counts, and the formula
+   * where it gives more by more than the table was rounded; the note of the line says what the
+   * other of the two would give.
    *
    * <p>The floor of 0.70 in exposure B below 30 ft belongs to the main system; it is applied only
    * if it was chosen.
@@ -64,9 +68,11 @@ public final class ExposureCoefficient {
             line -> noting(line, severe(code, "by the table"), "the formula", byFormula));
   }
 
-  /** Says that the larger of both was taken, where it was not asked for by name. */
+  /** Says that nobody asked for this one by name. */
   private static String severe(WindCode code, String used) {
-    return code.choices().method() == ExposureMethod.SEVERE ? used + ", the larger of both" : used;
+    return code.choices().method() == ExposureMethod.SEVERE
+        ? used + ", which counts unless another is chosen"
+        : used;
   }
 
   private static boolean isByFormula(
@@ -74,7 +80,7 @@ public final class ExposureCoefficient {
     return switch (code.choices().method()) {
       case TABLE -> false;
       case FORMULA -> true;
-      case SEVERE -> value(byFormula) > value(byTable);
+      case SEVERE -> value(byFormula) - value(byTable) > TABLE_ROUNDING;
     };
   }
 

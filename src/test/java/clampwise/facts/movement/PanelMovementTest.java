@@ -86,6 +86,7 @@ class PanelMovementTest {
                 planes:
                   south:
                     size: ~
+                    obstructions: ~
                     outline:
                       - {at: [0 m, 0 m], edge: eave}
                       - {at: [20 m, 0 m], edge: hip}
