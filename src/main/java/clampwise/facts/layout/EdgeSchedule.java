@@ -18,6 +18,11 @@ final class EdgeSchedule {
   private final SeamMap seams;
   private final double testOverDesign;
   private final Map<String, ClampZones> zonesByType = new HashMap<>();
+  private final Map<Column, Choice> choices = new HashMap<>();
+
+  private record Column(double leftM, double alongM, String type, int clamps) {}
+
+  private record Choice(List<SeamLine> crossing, List<SeamLine> seams) {}
 
   EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams, double testOverDesign) {
     this.field = field;
@@ -40,13 +45,22 @@ final class EdgeSchedule {
     Map<Double, SeamLine> chosen = new TreeMap<>();
     for (PlacedModule module : lines.modulesOn(line)) {
       List<SeamLine> crossing = seams.crossing(module.leftM(), module.rightM(), upM);
-      new SeamChoice(module, zones(module), crossing)
-          .choose(perEdge.value())
-          .forEach(seam -> chosen.put(seam.alongM(), seam));
+      choice(module, crossing, perEdge.value()).forEach(seam -> chosen.put(seam.alongM(), seam));
     }
     return chosen.values().stream()
         .map(seam -> Planned.crossing(field.name().value(), line, upM, seam, perEdge.at()))
         .toList();
+  }
+
+  /** The modules of a column that the same seams cross are clamped alike. */
+  private List<SeamLine> choice(PlacedModule module, List<SeamLine> crossing, int clamps) {
+    Column column = new Column(module.leftM(), module.alongM(), module.typeName(), clamps);
+    Choice known = choices.get(column);
+    if (known == null || !known.crossing.equals(crossing)) {
+      known = new Choice(crossing, new SeamChoice(module, zones(module), crossing).choose(clamps));
+      choices.put(column, known);
+    }
+    return known.seams;
   }
 
   private ClampZones zones(PlacedModule module) {
