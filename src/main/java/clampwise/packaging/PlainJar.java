@@ -75,6 +75,7 @@ public final class PlainJar {
           }
         });
     classes.putAll(Comparisons.of(classes));
+    classes.putAll(YamlSettings.of(classes));
     classes.putAll(PlainClasses.of(classes));
     Map<String, byte[]> result = new LinkedHashMap<>(entries);
     classes.forEach((name, bytes) -> result.put(name + CLASS, bytes));
