@@ -25,7 +25,9 @@ final class SummaryText {
       sheet.prose(INDENT, Role.ERROR, NO_MODULE);
     }
     sheet.prose(INDENT, Role.PLAIN, findings(review) + ".");
-    sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
+    if (!review.coverage().isEmpty()) {
+      sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
+    }
     if (!review.problems().isEmpty()) {
       sheet.prose(INDENT, Role.PLAIN, unread(review.problems().size()));
     }

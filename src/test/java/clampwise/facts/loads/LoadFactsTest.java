@@ -251,67 +251,6 @@ class LoadFactsTest {
   }
 
   @Test
-  void withoutWindSpeedOnlyTheCasesWithoutWindAreChecked() {
-    BaseJob facts = facts("  wind-speed: 115 mph\n", "");
-    assertThat(facts.facts(AttachmentUse.class))
-        .isNotEmpty()
-        .allSatisfy(use -> assertThat(use.combination()).doesNotContain("W"));
-    assertThat(facts.facts(ModuleUse.class))
-        .isNotEmpty()
-        .allSatisfy(use -> assertThat(use.direction()).isEqualTo("down"))
-        .allSatisfy(use -> assertThat(use.zone()).isEqualTo("1"));
-    assertThat(facts.missing(AttachmentUse.class))
-        .containsExactly("the wind speed of the site is not given");
-    assertThat(facts.missing(AllowedSpacing.class))
-        .containsExactly("the wind speed of the site is not given");
-    assertThat(facts.facts(LimitStates.class)).isNotEmpty();
-  }
-
-  @Test
-  void snowOverloadsAnAttachmentWhateverTheWind() {
-    BaseJob facts = facts("  wind-speed: 115 mph\n", "", "down: 600 lbf", "down: 60 lbf");
-    assertThat(worst(facts).utilisation()).isGreaterThan(1);
-    assertThat(worst(facts).combination()).isEqualTo("D + S");
-  }
-
-  @Test
-  void withoutGroundSnowAWrittenSpacingIsStillHeldAgainstUplift() {
-    AllowedSpacing known = facts().facts(AllowedSpacing.class).get(0);
-    BaseJob facts = facts("  ground-snow: 20 psf\n", "");
-    AllowedSpacing uplift = facts.facts(AllowedSpacing.class).get(0);
-    assertThat(known.pull()).isEqualTo("uplift");
-    assertThat(uplift.computedM()).isEqualTo(known.computedM());
-    assertThat(facts.missing(AllowedSpacing.class)).isNotEmpty();
-  }
-
-  @Test
-  void aSpacingFollowsTheInteractionOfThePart() {
-    double linearM = spacingM("linear");
-    double quadraticM = spacingM("quadratic");
-    double noneM = spacingM("none");
-    assertThat(linearM).isLessThan(quadraticM);
-    assertThat(quadraticM).isLessThan(noneM);
-  }
-
-  private static double spacingM(String interaction) {
-    String row = "          report: T-1";
-    return facts(row, row + "\n          interaction: " + interaction)
-        .facts(AllowedSpacing.class)
-        .get(0)
-        .computedM();
-  }
-
-  @Test
-  void aTestThatStatesNoLoadOneWayLeavesSpacingsUncheckedThatWay() {
-    BaseJob facts = facts("          up: 640 lbf\n", "");
-    assertThat(facts.missing(AllowedSpacing.class))
-        .containsExactly("the test of SC-1 states no load away from the roof");
-    assertThat(facts.facts(AllowedSpacing.class))
-        .isNotEmpty()
-        .allSatisfy(spacing -> assertThat(spacing.pull()).isEqualTo("pressure"));
-  }
-
-  @Test
   void aThirdClampInTheMiddleHidesNoRowOfTheClampZoneTable() {
     List<ModuleUse> two = facts().facts(ModuleUse.class);
     List<ModuleUse> three =
