@@ -24,8 +24,11 @@ public final class ZoneKeys {
     return keys(zone).flatMap(key -> byZone.find(key).stream()).findFirst();
   }
 
-  /** All keys that mean a zone, the most exact first. */
+  /** All keys that mean a zone, the most exact first; none for a place outside all zones. */
   public static Stream<String> keys(String zone) {
+    if (zone.isEmpty()) {
+      return Stream.empty();
+    }
     return Stream.concat(
         Stream.of(zone, zone.substring(0, 1)),
         Optional.ofNullable(WORDS.get(zone.charAt(0))).stream());

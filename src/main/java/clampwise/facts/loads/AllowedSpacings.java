@@ -96,6 +96,11 @@ final class AllowedSpacings<S extends LimitState> {
   }
 
   private void ask(Text name, String zone, Strengths<S> strong) {
+    if (zone.isEmpty()) {
+      String reason = "modules of field " + site.field().name() + " lie in no wind zone";
+      missing(subject(name).part("no zone"), reason, name.at());
+      return;
+    }
     Optional<Length> written = ZoneKeys.find(site.field().field().allowedSpacing(), zone);
     Optional<Allowed> allowed = new ZoneSpacings<>(loads, strong).of(zone);
     if (written.isPresent() && allowed.isPresent()) {

@@ -49,6 +49,13 @@ class MissingLoadsTest {
   }
 
   @Test
+  void modulesBesideTheRoofHaveNoWindZoneAndTheirSpacingIsNotChecked() {
+    BaseJob facts = facts("at: [20 ft, 8 ft]", "at: [20 ft, -4 ft]");
+    assertThat(facts.missing(AllowedSpacing.class))
+        .contains("modules of field A lie in no wind zone");
+  }
+
+  @Test
   void aSpacingFollowsTheInteractionOfThePart() {
     double linearM = spacingM("linear");
     double quadraticM = spacingM("quadratic");
