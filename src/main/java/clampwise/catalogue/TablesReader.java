@@ -32,6 +32,7 @@ public final class TablesReader {
   private static final String STATICS = "statics.yaml";
   private static final String THERMAL = "thermal.yaml";
   private static final String ELECTRICAL = "electrical.yaml";
+  private static final String DOCUMENTS = "documents.yaml";
 
   private TablesReader() {}
 
@@ -46,6 +47,7 @@ public final class TablesReader {
       case STATICS -> statics();
       case THERMAL -> thermal();
       case ELECTRICAL -> electrical();
+      case DOCUMENTS -> documents();
       default -> shipped(file);
     };
   }
@@ -88,6 +90,11 @@ public final class TablesReader {
   @MadeByBuild
   private static Tables electrical() {
     return shipped(ELECTRICAL);
+  }
+
+  @MadeByBuild
+  private static Tables documents() {
+    return shipped(DOCUMENTS);
   }
 
   private static Tables shipped(String file) {

@@ -4,6 +4,7 @@ import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.Limits;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
+import clampwise.facts.documents.DocumentQuestions;
 import clampwise.facts.electrical.ElectricalQuestions;
 import clampwise.facts.fire.FireQuestions;
 import clampwise.facts.layout.BondingNames;
@@ -53,7 +54,8 @@ public final class Derivation {
             MovementQuestions.ALL,
             WeightQuestions.ALL,
             FireQuestions.ALL,
-            ElectricalQuestions.ALL)
+            ElectricalQuestions.ALL,
+            DocumentQuestions.ALL)
         .flatMap(List::stream);
   }
 

@@ -72,6 +72,7 @@ final class Deserializing {
     values.put(Text.class, Words.text());
     values.put(Count.class, Words.count());
     values.put(Flag.class, Words.flag());
+    values.put(Day.class, Words.day());
     values.put(LengthRange.class, Quantities.lengthRange());
     values.put(Spot.class, Quantities.spot());
     values.put(Size.class, Quantities.size());

@@ -24,6 +24,7 @@ public record Job(
     @Doc("What the drawings state, to be compared with what is computed.") Optional<Claims> claims,
     @Doc("What was measured on the roof.") Optional<Survey> survey,
     @Doc("What the fire code needs to know.") Optional<Fire> fire,
+    @Doc("Documents of the package that is handed in.") Optional<Documents> documents,
     Unreadable unreadable) {
 
   Job without(Unreadable lost) {
@@ -44,6 +45,7 @@ public record Job(
         claims,
         survey,
         fire,
+        documents,
         lost);
   }
 }

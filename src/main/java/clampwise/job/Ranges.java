@@ -44,6 +44,8 @@ final class Ranges {
           "lugs",
           "listed-with",
           "shown",
+          "shows",
+          "reviews",
           "lines");
 
   private Ranges() {}

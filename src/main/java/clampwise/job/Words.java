@@ -46,6 +46,18 @@ final class Words {
     return digits ? Optional.of(Integer.valueOf(text)) : Optional.empty();
   }
 
+  static ValueDeserializer<Day> day() {
+    return ValueDeserializer.ofScalar("a date, such as 2026-04-14", Words::day);
+  }
+
+  private static @Nullable Day day(Node.Scalar scalar, String key, Reading reading) {
+    Optional<Day> day = Day.of(scalar.text(), scalar.at());
+    if (day.isEmpty()) {
+      reading.problem(scalar.at(), Reading.quoted(scalar.text()), "a date, such as 2026-04-14");
+    }
+    return day.orElse(null);
+  }
+
   static ValueDeserializer<Flag> flag() {
     return ValueDeserializer.ofScalar("yes or no", Words::flag);
   }

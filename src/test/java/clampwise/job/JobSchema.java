@@ -157,6 +157,9 @@ final class JobSchema {
       node.putArray("enum").add("yes").add("no").add(true).add(false).add("true").add("false");
       return node;
     }
+    if (type == Day.class) {
+      return JSON.objectNode().put("type", "string").put("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+    }
     return QuantitySchema.of(type, true);
   }
 }

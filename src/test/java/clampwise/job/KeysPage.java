@@ -113,6 +113,7 @@ final class KeysPage {
       case "Flag" -> "`yes` or `no`";
       case "LengthRange" -> "range of lengths, such as `30 mm to 40 mm`";
       case "Spot" -> "spot on the plane, such as `[6 ft, 3 ft]`";
+      case "Day" -> "date, such as `2026-04-14`";
       case "Size" -> "size along x up, such as `100 ft x 31 ft 7 in`";
       default -> "text";
     };

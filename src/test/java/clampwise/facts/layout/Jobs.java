@@ -108,6 +108,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 
