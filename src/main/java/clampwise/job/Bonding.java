@@ -8,7 +8,10 @@ public record Bonding(
     @Doc("Jumper used where none is named.") Optional<Text> jumper,
     @Doc("Lug used where none is named.") Optional<Text> lug,
     @Doc("Jumpers between frames.") List<Bonding.Jumper> jumpers,
-    @Doc("Lugs that join a frame to the equipment grounding conductor.") List<Bonding.Lug> lugs) {
+    @Doc("Lugs that join a frame to the equipment grounding conductor.") List<Bonding.Lug> lugs,
+    @Doc(
+            "Whether the drawings say that a temporary jumper bridges a module before it is taken out.")
+        Optional<Flag> temporaryJumpers) {
 
   /** One jumper, or a row of them. */
   public record Jumper(

@@ -14,6 +14,8 @@ public record Claims(
     @Doc("Attachments counted on the drawing.") Optional<Count> attachments,
     @Doc("Mid clamps counted on the drawing.") Optional<Count> midClamps,
     @Doc("End clamps counted on the drawing.") Optional<Count> endClamps,
+    @Doc("Bonding jumpers counted on the drawing.") Optional<Count> jumpers,
+    @Doc("Grounding lugs counted on the drawing.") Optional<Count> lugs,
     @Doc(
             "Attachments counted in each wind zone: field, edge and corner, or a zone of the figure such as 2e.")
         Named<Count> attachmentsByZone,

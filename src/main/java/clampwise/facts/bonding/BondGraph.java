@@ -34,8 +34,8 @@ final class BondGraph {
   }
 
   static BondGraph of(Layout layout, Bonding bonding) {
-    Frames frames = new Frames(layout);
     BondParts parts = BondParts.of(layout, bonding);
+    Frames frames = new Frames(layout, parts.jumperLengthM());
     Joints found = new Joints(frames, parts);
     Stream<Joint> clamped = layout.fields().stream().flatMap(found::clamped);
     Stream<Joint> tied = bonding.jumpers().stream().flatMap(found::tied);
@@ -55,6 +55,22 @@ final class BondGraph {
 
   List<Joint> joints() {
     return joints;
+  }
+
+  List<Grounding> lugs() {
+    return lugs;
+  }
+
+  /** Whether it is not known of some joint or lug that it bonds. */
+  boolean isInDoubt() {
+    return joints.stream().anyMatch(joint -> joint.doubt().isPresent())
+        || lugs.stream().anyMatch(lug -> lug.doubt().isPresent());
+  }
+
+  /** Jumpers that are drawn, each counted once. */
+  static int jumpers(Layout layout, Bonding bonding) {
+    Joints found = new Joints(new Frames(layout), BondParts.of(layout, bonding));
+    return (int) bonding.jumpers().stream().flatMap(found::tied).count();
   }
 
   /** The islands, in the order of their first frames. */

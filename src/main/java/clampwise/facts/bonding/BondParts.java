@@ -16,6 +16,7 @@ import clampwise.job.Text;
 import clampwise.job.Unreadable;
 import clampwise.source.Span;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Finds the parts that bond in the job and the catalogue. */
@@ -53,6 +54,16 @@ record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
     Subject user = BONDING.part("lug on " + lug.on());
     Span at = name.orElse(lug.on()).at();
     return new BondPart(user, LUG, name, find(parts.lugs(), name), at, unreadable);
+  }
+
+  /** Length of the jumper that is used where none is named, if it is known. */
+  OptionalDouble jumperLengthM() {
+    return bonding
+        .jumper()
+        .flatMap(name -> parts.jumpers().find(name.value()))
+        .flatMap(BondingPart::length)
+        .map(length -> OptionalDouble.of(length.m()))
+        .orElse(OptionalDouble.empty());
   }
 
   /** Where a jumper is written. */

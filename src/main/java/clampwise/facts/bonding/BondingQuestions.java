@@ -6,7 +6,8 @@ import java.util.List;
 /** All questions about bonding. */
 public final class BondingQuestions {
 
-  public static final List<Question> ALL = List.of(GroundPaths::ask, BondRatings::ask);
+  public static final List<Question> ALL =
+      List.of(GroundPaths::ask, BondRatings::ask, BondClaims::ask);
 
   private BondingQuestions() {}
 }

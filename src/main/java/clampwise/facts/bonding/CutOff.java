@@ -10,11 +10,8 @@ import java.util.stream.Stream;
 /** The islands of one field that reach no lug, and what would heal them all. */
 final class CutOff {
 
-  /** Jumpers that are all named; of longer lists that run on regularly only the ends are. */
+  /** Frames that are named of those that need a lug. */
   private static final int FEW = 4;
-
-  /** Jumpers that are named of a list without order. */
-  private static final int MOST = 12;
 
   private final FieldLayout field;
   private final List<Island> islands;
@@ -70,35 +67,15 @@ final class CutOff {
     }
     String count = " (" + ties.size() + ")";
     return betweenAllColumns()
-        ? "add a bonding jumper between each pair of neighbouring columns: " + list() + count
-        : "add " + ties.size() + " bonding jumpers: " + list();
+        ? "add a bonding jumper between each pair of neighbouring columns: "
+            + TieText.of(ties)
+            + count
+        : "add " + ties.size() + " bonding jumpers: " + TieText.of(ties);
   }
 
   private boolean betweenAllColumns() {
-    return isChain()
+    return TieText.isChain(ties)
         && ties.size() == field.modules().stream().map(m -> m.column()).distinct().count() - 1;
-  }
-
-  private boolean isChain() {
-    for (int i = 1; i < ties.size(); i++) {
-      if (!ties.get(i - 1).leadsTo(ties.get(i))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private String list() {
-    if (ties.size() > FEW && isChain()) {
-      return joined(ties.subList(0, 2)) + ", ... " + ties.get(ties.size() - 1);
-    }
-    return ties.size() <= MOST
-        ? joined(ties)
-        : joined(ties.subList(0, MOST)) + " and " + (ties.size() - MOST) + " more like them";
-  }
-
-  private static String joined(List<Tie> some) {
-    return some.stream().map(Tie::toString).collect(Collectors.joining(", "));
   }
 
   private String lugs() {

@@ -1,14 +1,17 @@
 package clampwise.facts.bonding;
 
+import clampwise.calc.Snap;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The frames of a layout, by name and by place. */
@@ -21,7 +24,16 @@ final class Frames {
 
   private record Cell(String field, int row, int column) {}
 
+  private final double reachM;
+
+  /** Frames without a thought of what would tie them. */
   Frames(Layout layout) {
+    this(layout, OptionalDouble.empty());
+  }
+
+  /** Frames that jumpers of some length would tie; of any length where it is not given. */
+  Frames(Layout layout, OptionalDouble jumperLengthM) {
+    this.reachM = jumperLengthM.orElse(Double.POSITIVE_INFINITY);
     for (FieldLayout field : layout.fields()) {
       fields.put(field.name(), field);
       field.modules().forEach(this::add);
@@ -40,8 +52,21 @@ final class Frames {
     return new ArrayList<>(byName.values());
   }
 
+  /** All frames, field by field, each field column by column. */
+  List<PlacedModule> byColumn() {
+    List<PlacedModule> sorted = new ArrayList<>();
+    for (FieldLayout field : fields.values()) {
+      field.modules().stream().sorted(Tie.BY_PLACE).forEach(sorted::add);
+    }
+    return sorted;
+  }
+
   Optional<PlacedModule> find(String name) {
     return Optional.ofNullable(byName.get(name));
+  }
+
+  Collection<FieldLayout> fields() {
+    return fields.values();
   }
 
   Optional<FieldLayout> field(String name) {
@@ -66,12 +91,13 @@ final class Frames {
                 .findFirst());
   }
 
-  /** Whether two frames face each other and no further module would find room between them. */
-  private static boolean isNear(PlacedModule one, PlacedModule other) {
+  /** Whether two frames face each other, with no room for a module and within a jumper's length. */
+  private boolean isNear(PlacedModule one, PlacedModule other) {
     double alongM = Math.max(one.leftM(), other.leftM()) - Math.min(one.rightM(), other.rightM());
     double upM = Math.max(one.bottomM(), other.bottomM()) - Math.min(one.topM(), other.topM());
     double mostM = Math.min(one.alongM(), one.upM());
-    return Math.max(alongM, upM) < mostM && Math.min(alongM, upM) < 0;
+    double apartM = Math.max(alongM, upM);
+    return apartM < mostM && Snap.m(apartM) <= reachM && Math.min(alongM, upM) < 0;
   }
 
   Optional<PlacedModule> rightOf(PlacedModule frame) {

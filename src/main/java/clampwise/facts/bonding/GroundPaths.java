@@ -57,6 +57,7 @@ final class GroundPaths {
     if (bonding.isEmpty()) {
       Unsaid.tell(GroundPath.class, layout, answers);
       Unsaid.tell(FieldGround.class, layout, answers);
+      Unsaid.tell(ModuleRemoval.class, layout, answers);
       return;
     }
     Optional<String> unreadable = Unread.all(layout);
@@ -65,10 +66,11 @@ final class GroundPaths {
       return;
     }
     Unread unread = Unread.of(layout, bonding.get());
-    GroundPaths paths =
-        new GroundPaths(BondGraph.of(layout, bonding.get()), bonding.get(), unread, answers);
+    BondGraph graph = BondGraph.of(layout, bonding.get());
+    GroundPaths paths = new GroundPaths(graph, bonding.get(), unread, answers);
     paths.judgeIslands();
     layout.fields().stream().filter(paths::isJudged).forEach(paths::judge);
+    Removals.judge(graph, paths.islands, bonding.get(), unread, answers);
   }
 
   private static void missing(Layout layout, String reason, Answers answers) {
@@ -76,6 +78,7 @@ final class GroundPaths {
     Span at = layout.job().job().at();
     answers.missing(GroundPath.class, bonding, reason, at);
     answers.missing(FieldGround.class, bonding, reason, at);
+    answers.missing(ModuleRemoval.class, bonding, reason, at);
   }
 
   /** Islands of fields that are not grounded at all are judged with the field. */

@@ -52,7 +52,12 @@ final class Unread {
 
   /** Why it is not known whether an island without a lug reaches ground, if it is not. */
   Optional<String> beyond(Island island) {
-    return island.isGrounded()
+    return island.isGrounded() ? Optional.empty() : leading(island);
+  }
+
+  /** The jumper that leads from an island to what could not be read, if one does. */
+  Optional<String> leading(Island island) {
+    return fieldBeyond.isEmpty()
         ? Optional.empty()
         : island.frames().stream()
             .map(PlacedModule::name)

@@ -2,6 +2,7 @@ package clampwise.facts.roof;
 
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
+import clampwise.job.Count;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 
@@ -22,4 +23,27 @@ public record CountClaim(
     int claimed,
     int counted,
     int difference)
-    implements Fact {}
+    implements Fact {
+
+  /**
+   * A stated count against a counted one.
+   *
+   * @param what the things counted, in the plural
+   */
+  public static CountClaim of(String what, Count claimed, int counted) {
+    return new CountClaim(
+        subject(what),
+        subject(what),
+        claimed.at(),
+        Unit.NUMBER,
+        claimed.value() == 1 ? what.substring(0, what.length() - 1) : what,
+        claimed.value(),
+        counted,
+        Math.abs(claimed.value() - counted));
+  }
+
+  /** What a statement is about. */
+  public static Subject subject(String what) {
+    return Subject.of("claims", what);
+  }
+}

@@ -6,10 +6,8 @@ import clampwise.facts.Question;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.Attachment.Kind;
 import clampwise.facts.layout.Layout;
-import clampwise.finding.Subject;
 import clampwise.job.Claims;
 import clampwise.job.Count;
-import clampwise.units.Unit;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.function.Predicate;
@@ -45,8 +43,8 @@ final class CountClaims implements Question {
   private static void answer(
       String what, Count claimed, Optional<String> unknown, IntSupplier counted, Answers answers) {
     unknown.ifPresentOrElse(
-        reason -> answers.missing(CountClaim.class, subject(what), reason, claimed.at()),
-        () -> answers.add(fact(what, claimed, counted.getAsInt())));
+        reason -> answers.missing(CountClaim.class, CountClaim.subject(what), reason, claimed.at()),
+        () -> answers.add(CountClaim.of(what, claimed, counted.getAsInt())));
   }
 
   /** Why the attachments cannot be counted, if they cannot. */
@@ -86,21 +84,5 @@ final class CountClaims implements Question {
             .flatMap(field -> field.attachments().stream())
             .filter(counts)
             .count();
-  }
-
-  private static CountClaim fact(String what, Count claimed, int counted) {
-    return new CountClaim(
-        subject(what),
-        subject(what),
-        claimed.at(),
-        Unit.NUMBER,
-        claimed.value() == 1 ? what.substring(0, what.length() - 1) : what,
-        claimed.value(),
-        counted,
-        Math.abs(claimed.value() - counted));
-  }
-
-  private static Subject subject(String what) {
-    return Subject.of("claims", what);
   }
 }
