@@ -26,7 +26,9 @@ final class ClosingText {
   private static String jumpers(List<Tie> ties) {
     Map<String, List<Tie>> byField =
         ties.stream()
-            .sorted()
+            .sorted(
+                Comparator.comparing((Tie tie) -> tie.one().field(), names())
+                    .thenComparing(tie -> tie))
             .collect(
                 Collectors.groupingBy(
                     tie -> tie.one().field(), LinkedHashMap::new, Collectors.toList()));
