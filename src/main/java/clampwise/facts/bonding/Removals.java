@@ -69,7 +69,7 @@ final class Removals {
         own.stream()
             .flatMap(island -> unread.leading(island).stream())
             .findFirst()
-            .or(() -> cutting.isEmpty() ? doubt(field, own) : Optional.empty());
+            .or(() -> cutting.isEmpty() ? doubt(field, own) : unread.procedure());
     Subject subject = Subjects.field(field.name()).part("removal of a module");
     unknown.ifPresentOrElse(
         reason -> answers.missing(ModuleRemoval.class, subject, reason, at(field)),

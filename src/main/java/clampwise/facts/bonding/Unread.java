@@ -16,8 +16,11 @@ import java.util.stream.Stream;
 final class Unread {
 
   private final Map<String, String> fieldBeyond = new TreeMap<>();
+  private final boolean procedure;
 
-  private Unread() {}
+  private Unread(boolean procedure) {
+    this.procedure = procedure;
+  }
 
   /** Why no ground path can be judged, if none can. */
   static Optional<String> all(Layout layout) {
@@ -34,7 +37,8 @@ final class Unread {
   }
 
   static Unread of(Layout layout, Bonding bonding) {
-    Unread unread = new Unread();
+    boolean procedure = layout.job().unreadable().touches("bonding", "temporary-jumpers");
+    Unread unread = new Unread(procedure);
     for (Jumper jumper : bonding.jumpers()) {
       unread.add(jumper.from(), jumper.to(), layout);
       unread.add(jumper.to(), jumper.from(), layout);
@@ -48,6 +52,13 @@ final class Unread {
           .filter(field -> other.get().value().startsWith(field + "."))
           .forEach(field -> fieldBeyond.put(frame.get().value(), field));
     }
+  }
+
+  /** Why it is not known whether temporary jumpers are used, if it is not. */
+  Optional<String> procedure() {
+    return procedure
+        ? Optional.of("whether temporary jumpers are used could not be read")
+        : Optional.empty();
   }
 
   /** Why it is not known whether an island without a lug reaches ground, if it is not. */
