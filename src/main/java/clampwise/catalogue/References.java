@@ -118,9 +118,17 @@ public final class References {
         .ifPresent(Names.union("mid or end clamp", List.of(midClamps, endClamps))::require);
   }
 
+  private Names bonds() {
+    return Names.union(
+        "mid clamp, bonding jumper or grounding lug", List.of(midClamps, jumpers, lugs));
+  }
+
   private void check(Bonding bonding) {
     jumpers.require(bonding.jumper());
     lugs.require(bonding.lug());
+    if (!bonding.reused().isEmpty()) {
+      bonds().require(bonding.reused());
+    }
     for (Bonding.Jumper jumper : bonding.jumpers()) {
       fields.require(jumper.field());
       jumpers.require(jumper.part());

@@ -11,7 +11,9 @@ public record Bonding(
     @Doc("Lugs that join a frame to the equipment grounding conductor.") List<Bonding.Lug> lugs,
     @Doc(
             "Whether the drawings say that a temporary jumper bridges a module before it is taken out.")
-        Optional<Flag> temporaryJumpers) {
+        Optional<Flag> temporaryJumpers,
+    @Doc("Mid clamps, jumpers and lugs that were clamped before and are used again, by name.")
+        List<Text> reused) {
 
   /** One jumper, or a row of them. */
   public record Jumper(

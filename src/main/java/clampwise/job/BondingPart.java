@@ -14,6 +14,7 @@ public record BondingPart(
     @Doc("Spare length for movement, for jumpers.") Optional<Length> slack,
     @Doc("Size of its conductor, for jumpers.") Optional<WireSize> size,
     @Doc("Largest series fuse it was tested for.") Optional<Current> seriesFuseAtMost,
+    @Doc("Whether it bonds again after it was loosened.") Optional<Flag> bondsAgain,
     @Doc("Whether it is listed for wet places, for lugs.") Optional<Flag> wetRated,
     @Doc("Metals of conductors it takes, for lugs; copper when left out.")
         List<Choice<Circuit.ConductorMetal>> takes,

@@ -19,4 +19,5 @@ public record ModuleClamp(
         Optional<Length> edgeDistanceAtLeast,
     @Doc("Whether it is rated to bond the frames it grips.") Optional<Flag> bonding,
     @Doc("Largest series fuse its bond was tested for.") Optional<Current> seriesFuseAtMost,
+    @Doc("Whether it bonds again after it was loosened.") Optional<Flag> bondsAgain,
     @Doc("Tightening torque.") Optional<Torque> torque) {}
