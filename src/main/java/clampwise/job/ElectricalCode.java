@@ -15,8 +15,22 @@ public enum ElectricalCode {
 
   /** The code that free text such as {@code NEC 2020} means, if it is one of these. */
   static Optional<ElectricalCode> of(String text) {
-    String word = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ /-]+", "-");
+    String word = joined(text.strip().toLowerCase(Locale.ROOT));
     return Stream.of(values()).filter(code -> Choice.word(code).equals(word)).findFirst();
+  }
+
+  /** Blanks, strokes and hyphens, one or several, as one hyphen. */
+  private static String joined(String text) {
+    StringBuilder word = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      boolean between = " /-".indexOf(c) >= 0;
+      if (!between) {
+        word.append(c);
+      } else if (word.isEmpty() || word.charAt(word.length() - 1) != '-') {
+        word.append('-');
+      }
+    }
+    return word.toString();
   }
 
   /** The code that a job names: with its strings, else for its site. */

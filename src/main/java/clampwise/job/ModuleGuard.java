@@ -27,6 +27,7 @@ final class ModuleGuard {
 
   private static long modules(Field field) {
     long inBlock = field.block().map(b -> (long) b.rows().value() * b.columns().value()).orElse(0L);
-    return inBlock + field.columns().stream().mapToLong(c -> c.modules().value()).sum();
+    return inBlock
+        + field.columns().stream().map(c -> (long) c.modules().value()).reduce(0L, Long::sum);
   }
 }

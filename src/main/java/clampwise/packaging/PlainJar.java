@@ -76,7 +76,9 @@ public final class PlainJar {
         });
     classes.putAll(Comparisons.of(classes));
     classes.putAll(YamlSettings.of(classes));
+    classes.putAll(LatePatterns.of(classes));
     classes.putAll(PlainClasses.of(classes));
+    classes.putAll(Replacements.of(classes));
     Map<String, byte[]> result = new LinkedHashMap<>(entries);
     classes.forEach((name, bytes) -> result.put(name + CLASS, bytes));
     return result;

@@ -12,10 +12,18 @@ public final class Harmless {
   public static String of(String text) {
     for (int i = 0; i < text.length(); i++) {
       if (!isPlain(text.charAt(i))) {
-        return text.codePoints().allMatch(Harmless::prints) ? text : spelledOut(text);
+        return printsFrom(text, i) ? text : spelledOut(text);
       }
     }
     return text;
+  }
+
+  private static boolean printsFrom(String text, int start) {
+    boolean prints = true;
+    for (int i = start; prints && i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+      prints = prints(text.codePointAt(i));
+    }
+    return prints;
   }
 
   /** The same for Markdown: what would be markup there is escaped. */

@@ -53,7 +53,17 @@ public final class WorkText {
 
   /** Blanks round the signs, where a long formula may be broken. */
   static String breakable(String formula) {
-    return formula.replace("+", " + ").replaceAll("(?<=[\\w)])-", " - ");
+    StringBuilder broken = new StringBuilder();
+    for (int i = 0; i < formula.length(); i++) {
+      char sign = formula.charAt(i);
+      boolean between = sign == '+' || sign == '-' && i > 0 && endsTerm(formula.charAt(i - 1));
+      broken.append(between ? " " + sign + " " : sign);
+    }
+    return broken.toString();
+  }
+
+  private static boolean endsTerm(char last) {
+    return last == ')' || last == '_' || last < 128 && Character.isLetterOrDigit(last);
   }
 
   /** A line as one equation with its value. */

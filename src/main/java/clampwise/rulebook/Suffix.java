@@ -4,16 +4,18 @@ import clampwise.units.Dimension;
 import clampwise.units.Unit;
 import clampwise.units.Units;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** What the ending of a number's name says of its unit. */
 final class Suffix {
-  private static final Pattern BEFORE = Pattern.compile(".*[a-z0-9]$");
-
   private record Ending(String text, Unit unit) {
     boolean ends(String name) {
       return name.endsWith(text)
-          && BEFORE.matcher(name.substring(0, name.length() - text.length())).matches();
+          && name.length() > text.length()
+          && isSmall(name.charAt(name.length() - text.length() - 1));
+    }
+
+    private static boolean isSmall(char last) {
+      return last >= 'a' && last <= 'z' || last >= '0' && last <= '9';
     }
   }
 

@@ -14,8 +14,9 @@ import java.util.regex.Pattern;
  * word where the component is the number 1 and by the second where it is another.
  */
 public record Template(List<Template.Part> parts) {
-  private static final Pattern SLOT =
-      Pattern.compile("\\{([A-Za-z]\\w*)(?:\\|([^{}]*)|:([^{}/]*)/([^{}/]*))?}");
+
+  /** Compiled where a text is read, which a finished program does not do. */
+  private static final String SLOT = "\\{([A-Za-z]\\w*)(?:\\|([^{}]*)|:([^{}/]*)/([^{}/]*))?}";
 
   /** A piece of the text. */
   public sealed interface Part {}
@@ -46,7 +47,7 @@ public record Template(List<Template.Part> parts) {
   /** Reads a text with placeholders. */
   public static Template of(String text) {
     List<Part> parts = new ArrayList<>();
-    Matcher slot = SLOT.matcher(text);
+    Matcher slot = Pattern.compile(SLOT).matcher(text);
     int done = 0;
     while (slot.find()) {
       parts.add(new Words(text.substring(done, slot.start())));

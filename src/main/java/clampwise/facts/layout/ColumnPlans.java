@@ -63,7 +63,8 @@ final class ColumnPlans {
   private boolean fits(Field written) {
     long inBlock =
         written.block().map(b -> (long) b.rows().value() * b.columns().value()).orElse(0L);
-    long free = written.columns().stream().mapToLong(column -> column.modules().value()).sum();
+    long free =
+        written.columns().stream().map(c -> (long) c.modules().value()).reduce(0L, Long::sum);
     if (inBlock + free > MOST_MODULES) {
       problems.add(
           Problem.of(

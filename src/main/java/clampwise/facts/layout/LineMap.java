@@ -129,8 +129,10 @@ final class LineMap {
   }
 
   private static List<List<PlacedModule>> emptyLists(int count) {
-    return Stream.generate(() -> (List<PlacedModule>) new ArrayList<PlacedModule>())
-        .limit(count)
-        .toList();
+    List<List<PlacedModule>> lists = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      lists.add(new ArrayList<>());
+    }
+    return lists;
   }
 }

@@ -118,7 +118,7 @@ final class ZoneMap {
   }
 
   private String figure(Widths widths) {
-    return "ASCE %s figure %s".formatted(isLaterEdition() ? "7-22" : "7-16", widths.figure());
+    return "ASCE " + (isLaterEdition() ? "7-22" : "7-16") + " figure " + widths.figure();
   }
 
   /** Without slivers that come out of cutting, and with corners free of rounding noise. */

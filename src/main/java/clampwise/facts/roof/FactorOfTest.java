@@ -70,17 +70,17 @@ enum FactorOfTest {
 
   private String stated(Tested row) {
     return of(row)
-        .map(factor -> "a %s of %s".formatted(words, printed(factor)))
+        .map(factor -> "a " + words + " of " + printed(factor))
         .orElseGet(() -> lacks(row));
   }
 
   private String lacks(Tested row) {
-    return "no %s to make them %s%s".formatted(words, made, other().beside(row));
+    return "no " + words + " to make them " + made + other().beside(row);
   }
 
   private String beside(Tested row) {
     return of(row)
-        .map(factor -> " (it states a %s of %s)".formatted(words, printed(factor)))
+        .map(factor -> " (it states a " + words + " of " + printed(factor) + ")")
         .orElse("");
   }
 
