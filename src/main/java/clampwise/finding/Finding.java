@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param comparison the worst measured number and its limit, where the rule compares numbers
  * @param places every place at which it shows, worst first
  * @param chain how the worst number was got, where it was calculated
+ * @param follows the finding that brings this one with it, if it only follows from another
  */
 public record Finding(
     String rule,
@@ -33,4 +34,34 @@ public record Finding(
     Span at,
     Optional<Comparison> comparison,
     List<Place> places,
-    Optional<Chain> chain) {}
+    Optional<Chain> chain,
+    Optional<FindingName> follows) {
+
+  /** The same finding as a consequence of another one. */
+  public Finding following(FindingName other) {
+    return new Finding(
+        rule,
+        severity,
+        title,
+        message,
+        reason,
+        remedy,
+        basis,
+        cause,
+        at,
+        comparison,
+        places,
+        chain,
+        Optional.of(other));
+  }
+
+  /** What it is known by. */
+  public FindingName name() {
+    return new FindingName(rule, cause);
+  }
+
+  /** Whether it stands on its own. */
+  public boolean leads() {
+    return follows.isEmpty();
+  }
+}

@@ -24,11 +24,12 @@ final class FindingList {
 
   /** Writes all findings; the entries are made on all cores. */
   void write(List<Finding> findings) {
+    Followers followers = Followers.of(findings);
     List<Map<String, List<Finding>>> bySeverity = new ArrayList<>();
     for (Severity severity : Severity.values()) {
-      bySeverity.add(byPlace(severity, findings));
+      bySeverity.add(byPlace(severity, followers.leading()));
     }
-    Iterator<Sheet> entries = entries(bySeverity).iterator();
+    Iterator<Sheet> entries = entries(bySeverity, followers).iterator();
     for (Severity severity : Severity.values()) {
       write(severity, bySeverity.get(severity.ordinal()), entries);
     }
@@ -53,23 +54,24 @@ final class FindingList {
     sheet.add(entry);
   }
 
-  private List<Sheet> entries(List<Map<String, List<Finding>>> bySeverity) {
+  private List<Sheet> entries(List<Map<String, List<Finding>>> bySeverity, Followers followers) {
     Citations citations = Citations.packed();
     List<Supplier<Sheet>> entries = new ArrayList<>();
     for (Map<String, List<Finding>> places : bySeverity) {
       for (List<Finding> findings : places.values()) {
         for (Finding finding : findings) {
           int number = entries.size() + 1;
-          entries.add(() -> entry(number, finding, citations));
+          List<Finding> after = followers.after(finding);
+          entries.add(() -> entry(number, finding, after, citations));
         }
       }
     }
     return OtherCores.all(entries);
   }
 
-  private Sheet entry(int number, Finding finding, Citations citations) {
+  private Sheet entry(int number, Finding finding, List<Finding> after, Citations citations) {
     Sheet entry = sheet.another();
-    new FindingText(entry, citations).write(number, finding);
+    new FindingText(entry, citations).write(number, finding, after);
     return entry;
   }
 

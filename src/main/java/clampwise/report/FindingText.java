@@ -28,7 +28,12 @@ final class FindingText {
     this.citations = citations;
   }
 
-  void write(int number, Finding finding) {
+  /**
+   * Writes an entry.
+   *
+   * @param after what only follows from the finding
+   */
+  void write(int number, Finding finding, List<Finding> after) {
     sheet.marked(MARK, mark(number), role(finding.severity()), finding.title());
     sheet.whole(BODY, Role.PLACE, finding.at().toString());
     sheet.prose(BODY, Role.PLAIN, finding.message());
@@ -37,6 +42,7 @@ final class FindingText {
     writeBasis(finding.basis());
     writeWork(finding);
     writePlaces(finding);
+    writeAfter(after);
     sheet.labelled(BODY, "rule", finding.rule());
   }
 
@@ -92,6 +98,16 @@ final class FindingText {
     }
     if (shown < places.size()) {
       sheet.labelled(BODY, "", "and " + (places.size() - shown) + " more");
+    }
+  }
+
+  /** What goes away with the finding is not told at length. */
+  private void writeAfter(List<Finding> after) {
+    String label = "brings";
+    for (Finding one : after) {
+      String text = one.severity().word() + ": " + one.message() + " (" + one.rule() + ")";
+      sheet.labelled(BODY, label, text);
+      label = "";
     }
   }
 

@@ -4,6 +4,7 @@ import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
+import clampwise.finding.FindingName;
 import clampwise.finding.NotChecked;
 import clampwise.finding.Place;
 import clampwise.source.Position;
@@ -54,6 +55,11 @@ final class JsonParts {
     json.writeStringField("severity", finding.severity().word());
     json.writeStringField("subject", finding.cause().path());
     at(finding.at());
+    if (finding.follows().isPresent()) {
+      json.writeObjectFieldStart("follows");
+      name(finding.follows().get());
+      json.writeEndObject();
+    }
     json.writeStringField("title", finding.title());
     json.writeStringField("message", finding.message());
     json.writeStringField("reason", finding.reason());
@@ -64,6 +70,11 @@ final class JsonParts {
     if (finding.chain().isPresent()) {
       new JsonWork(json).sections("work", finding.chain().get().sections());
     }
+  }
+
+  void name(FindingName finding) throws IOException {
+    json.writeStringField("rule", finding.rule());
+    json.writeStringField("subject", finding.cause().path());
   }
 
   void notChecked(NotChecked notChecked) throws IOException {

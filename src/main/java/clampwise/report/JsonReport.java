@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Finding;
 import clampwise.finding.Severity;
 import clampwise.review.Review;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -77,6 +78,8 @@ public final class JsonReport {
     json.writeStringField("file", review.file());
     json.writeStringField("job", review.title());
     counts(review);
+    List<Finding> first = FixFirst.of(Followers.of(review.findings()));
+    parts.list("fix-first", first, finding -> parts.name(finding.name()));
     parts.list("problems", review.problems(), parts::problem);
     parts.list("findings", review.findings(), parts::finding);
     parts.list("not-checked", review.notChecked(), parts::notChecked);

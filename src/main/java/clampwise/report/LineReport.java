@@ -47,7 +47,12 @@ public final class LineReport {
 
   private static String message(Finding finding) {
     int places = finding.places().size();
-    return places < 2 ? finding.message() : finding.message() + " (" + places + " places)";
+    String message =
+        places < 2 ? finding.message() : finding.message() + " (" + places + " places)";
+    return finding
+        .follows()
+        .map(first -> message + " (follows from " + first.rule() + ")")
+        .orElse(message);
   }
 
   private void line(Span at, String severity, String message, String rule) {

@@ -1,6 +1,7 @@
 package clampwise.report;
 
 import clampwise.finding.Coverage;
+import clampwise.finding.Finding;
 import clampwise.finding.Severity;
 import clampwise.review.Review;
 
@@ -19,18 +20,40 @@ final class SummaryText {
   }
 
   void write(Review review) {
+    Followers followers = Followers.of(review.findings());
+    writeFirst(followers);
     sheet.gap();
     sheet.prose(0, Role.HEADING, "Counts");
     if (review.modules() == 0) {
       sheet.prose(INDENT, Role.ERROR, NO_MODULE);
     }
-    sheet.prose(INDENT, Role.PLAIN, findings(review) + ".");
+    sheet.prose(INDENT, Role.PLAIN, findings(review) + following(followers) + ".");
     if (!review.coverage().isEmpty()) {
       sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
     }
     if (!review.problems().isEmpty()) {
       sheet.prose(INDENT, Role.PLAIN, unread(review.problems().size()));
     }
+  }
+
+  private void writeFirst(Followers followers) {
+    if (!FixFirst.helps(followers)) {
+      return;
+    }
+    sheet.gap();
+    sheet.prose(0, Role.HEADING, "Fix first");
+    for (Finding finding : FixFirst.of(followers)) {
+      String reach = FixFirst.reach(finding, followers);
+      String text = finding.title() + " (" + finding.at() + reach + ")";
+      sheet.marked(INDENT, "- ", FindingText.role(finding.severity()), text);
+    }
+  }
+
+  private static String following(Followers followers) {
+    int count = followers.count();
+    return count == 0
+        ? ""
+        : "; " + count + " of them only " + (count == 1 ? "follows" : "follow") + " from others";
   }
 
   private static String findings(Review review) {

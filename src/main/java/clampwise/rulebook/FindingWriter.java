@@ -53,7 +53,8 @@ final class FindingWriter {
         worst.at(),
         hits.get(0).place().comparison(),
         hits.stream().map(Hit::place).toList(),
-        worst.chain());
+        worst.chain(),
+        Optional.empty());
   }
 
   private Hit hit(Fact fact) {

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param basis what it rests on
  * @param since version of the program that brought it
  * @param editions editions of the codes it holds for; all if none is named
+ * @param follows rules whose defects bring this one with them
  */
 public record RuleCard(
     String id,
@@ -35,4 +36,5 @@ public record RuleCard(
     Template remedy,
     List<Basis> basis,
     String since,
-    List<String> editions) {}
+    List<String> editions,
+    List<String> follows) {}

@@ -36,7 +36,8 @@ final class RuleNotes {
         Template.of(needed("remedy")),
         list("basis").stream().map(RuleNotes::basis).toList(),
         needed("since"),
-        list("editions"));
+        list("editions"),
+        list("follows"));
   }
 
   private Severity severity() {

@@ -49,7 +49,7 @@ final class Verdict {
 
   Judgement judgement() {
     return new Judgement(
-        findings().stream().sorted(FINDINGS).toList(),
+        Consequences.told(cards, findings().stream().sorted(FINDINGS).toList()),
         cards.stream().flatMap(this::gaps).sorted(GAPS).toList(),
         cards.stream().map(this::coverage).toList());
   }

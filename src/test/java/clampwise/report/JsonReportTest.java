@@ -62,6 +62,22 @@ class JsonReportTest {
   }
 
   @Test
+  void aConsequenceNamesItsFindingAndThreeAreToBeFixedFirst() throws IOException {
+    String json = json(SampleReview.withConsequence());
+    JsonNode review = new ObjectMapper().readTree(json).at("/reviews/0");
+
+    assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(review.at("/findings/2/follows/rule").asText())
+        .isEqualTo("clamp-outside-clamp-zone");
+    assertThat(review.at("/findings/2/follows/subject").asText()).isEqualTo("fields.A / block");
+    assertThat(review.at("/findings/0").has("follows")).isFalse();
+    assertThat(review.at("/fix-first"))
+        .hasSize(3)
+        .extracting(each -> each.get("rule").asText())
+        .containsExactly("clamp-outside-clamp-zone", "frame-outside-mid-clamp-range", "b");
+  }
+
+  @Test
   void onlyPlainAsciiLeavesTheProgram() {
     assertThat(json(SampleReview.saying("Ärger\u001b \u009b \u202e")))
         .satisfies(

@@ -25,6 +25,15 @@ class LineReportTest {
   }
 
   @Test
+  void aLineSaysFromWhatItsFindingFollows() {
+    new LineReport(out).write(SampleReview.withConsequence());
+    assertThat(out.toString())
+        .contains(
+            "note: the pitch of barn roof is assumed (follows from clamp-outside-clamp-zone)"
+                + " [roof-fact-assumed]\n");
+  }
+
+  @Test
   void aLineBreakInAJobDoesNotBreakTheLine() {
     new LineReport(out).write(SampleReview.saying("one\ntwo\rthree"));
     assertThat(out.toString().lines()).hasSize(1).first().asString().contains("one two\\u{d}three");

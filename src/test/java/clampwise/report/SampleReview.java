@@ -54,6 +54,7 @@ public final class SampleReview {
             sample.at(),
             sample.comparison(),
             sample.places(),
+            Optional.empty(),
             Optional.empty());
     return of(finding);
   }
@@ -61,6 +62,31 @@ public final class SampleReview {
   /** A review that says nothing but these findings. */
   public static Review of(Finding... findings) {
     return new Review("job.yaml", "Shed", 32, List.of(), List.of(findings), List.of(), List.of());
+  }
+
+  /** Five findings, the third of which only follows from the second. */
+  public static Review withConsequence() {
+    Finding zone = zone(16);
+    Finding pitch = pitch();
+    return of(frame(), zone, pitch.following(zone.name()), with("a", 2), with("b", 3));
+  }
+
+  private static Finding with(String rule, int places) {
+    Finding zone = zone(places);
+    return new Finding(
+        rule,
+        Severity.WARNING,
+        "Title of " + rule,
+        "message of " + rule,
+        zone.reason(),
+        zone.remedy(),
+        List.of(),
+        zone.cause(),
+        zone.at(),
+        Optional.empty(),
+        zone.places(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** An error at one place. */
@@ -79,6 +105,7 @@ public final class SampleReview {
         at(34, 16),
         Optional.of(new Comparison(0.030, 0.033, Unit.MILLIMETRE)),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -96,6 +123,7 @@ public final class SampleReview {
         at(40, 12),
         Optional.of(new Comparison(0.081, 0.234, Unit.MILLIMETRE)),
         places(places),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -122,6 +150,7 @@ public final class SampleReview {
         at(20, 5),
         Optional.empty(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 

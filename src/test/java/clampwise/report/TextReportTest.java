@@ -170,6 +170,7 @@ class TextReportTest {
             zone.at(),
             zone.comparison(),
             List.of(place, new Place(Subject.of("fields.B"), place.at(), place.comparison())),
+            Optional.empty(),
             Optional.empty());
 
     assertThat(text(SampleReview.of(twice), 80))
@@ -185,6 +186,40 @@ class TextReportTest {
     Review review = new Review("j", "Shed", 1, List.of(), List.of(), all, List.of());
 
     assertThat(text(review, 80)).contains("rules   rule-0, rule-1 and 18 more\n");
+  }
+
+  @Test
+  void whatOnlyFollowsStandsUnderTheFindingItFollowsFrom() {
+    assertThat(text(SampleReview.withConsequence(), 80))
+        .contains("Errors (2)", "Warnings (2)")
+        .contains("brings  note: the pitch of barn roof is assumed (roof-fact-assumed)\n")
+        .contains("2 errors, 2 warnings, 1 note; 1 of them only follows from others.")
+        .doesNotContain("Notes (");
+  }
+
+  @Test
+  void theThreeThingsToFixFirstAreTheMostSevereAndOfTheseTheWidest() {
+    assertThat(text(SampleReview.withConsequence(), 80))
+        .contains(
+            """
+            Fix first
+              - Clamp outside the module's clamp zone (barn/job.yaml:40:12; 16 places; 1
+                follows)
+              - Frame height outside the mid clamp's range (barn/job.yaml:34:16)
+              - Title of b (barn/job.yaml:40:12; 3 places)
+            """);
+  }
+
+  @Test
+  void threeFindingsAreFewEnoughToChooseAmong() {
+    assertThat(text(SampleReview.full(), 80)).doesNotContain("Fix first");
+  }
+
+  @Test
+  void whatFollowsFromAFindingThatIsNotThereStandsAlone() {
+    Finding orphan = SampleReview.frame().following(SampleReview.zone(1).name());
+
+    assertThat(text(SampleReview.of(orphan), 80)).contains("Errors (1)", "1.  Frame height");
   }
 
   @Test
