@@ -19,7 +19,8 @@ public final class Calculations {
             EurocodeCalculations.all(),
             EurocodeSnowCalculations.all(),
             StaticsCalculations.all(),
-            ElectricalCalculations.all())
+            ElectricalCalculations.all(),
+            AccuracyCalculations.all())
         .flatMap(List::stream)
         .toList();
   }

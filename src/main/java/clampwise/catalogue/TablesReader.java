@@ -33,6 +33,7 @@ public final class TablesReader {
   private static final String THERMAL = "thermal.yaml";
   private static final String ELECTRICAL = "electrical.yaml";
   private static final String DOCUMENTS = "documents.yaml";
+  private static final String INSTALL = "install.yaml";
 
   private TablesReader() {}
 
@@ -48,6 +49,7 @@ public final class TablesReader {
       case THERMAL -> thermal();
       case ELECTRICAL -> electrical();
       case DOCUMENTS -> documents();
+      case INSTALL -> install();
       default -> shipped(file);
     };
   }
@@ -95,6 +97,11 @@ public final class TablesReader {
   @MadeByBuild
   private static Tables documents() {
     return shipped(DOCUMENTS);
+  }
+
+  @MadeByBuild
+  private static Tables install() {
+    return shipped(INSTALL);
   }
 
   private static Tables shipped(String file) {

@@ -2,11 +2,13 @@ package clampwise.facts;
 
 import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.Limits;
+import clampwise.facts.accuracy.AccuracyQuestions;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
 import clampwise.facts.documents.DocumentQuestions;
 import clampwise.facts.electrical.ElectricalQuestions;
 import clampwise.facts.fire.FireQuestions;
+import clampwise.facts.install.InstallQuestions;
 import clampwise.facts.layout.BondingNames;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.LayoutBuilder;
@@ -55,7 +57,9 @@ public final class Derivation {
             WeightQuestions.ALL,
             FireQuestions.ALL,
             ElectricalQuestions.ALL,
-            DocumentQuestions.ALL)
+            DocumentQuestions.ALL,
+            InstallQuestions.ALL,
+            AccuracyQuestions.ALL)
         .flatMap(List::stream);
   }
 

@@ -25,6 +25,7 @@ public record Job(
     @Doc("What was measured on the roof.") Optional<Survey> survey,
     @Doc("What the fire code needs to know.") Optional<Fire> fire,
     @Doc("Documents of the package that is handed in.") Optional<Documents> documents,
+    @Doc("How the array is set, tightened and looked after.") Optional<Install> install,
     Unreadable unreadable) {
 
   Job without(Unreadable lost) {
@@ -46,6 +47,7 @@ public record Job(
         survey,
         fire,
         documents,
+        install,
         lost);
   }
 }

@@ -18,7 +18,11 @@ final class Ranges {
           "diameter",
           "over",
           "size",
-          "span");
+          "span",
+          "along",
+          "up",
+          "diagonal",
+          "diagonals");
   private static final Set<String> POSITIVE_COUNTS =
       Set.of(
           "rows",
@@ -32,7 +36,8 @@ final class Ranges {
           "clamps-at-least",
           "in-series",
           "in-parallel",
-          "together");
+          "together",
+          "every-months");
   private static final Set<String> MAY_BE_EMPTY =
       Set.of(
           "omit",
@@ -46,6 +51,8 @@ final class Ranges {
           "shown",
           "shows",
           "reviews",
+          "steps",
+          "tightens",
           "lines");
 
   private Ranges() {}

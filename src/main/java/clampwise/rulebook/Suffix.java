@@ -27,6 +27,7 @@ final class Suffix {
           new Ending("Rad", Units.DEGREE),
           new Ending("Pa", Units.PASCAL),
           new Ending("N", Units.NEWTON),
+          new Ending("Nm", Units.NEWTON_METRE),
           new Ending("Kg", Units.KILOGRAM),
           new Ending("V", Units.VOLT),
           new Ending("A", Units.AMPERE),

@@ -38,7 +38,8 @@ record ReferenceCase(String source, String command, String symbol, String printe
             EurocodeCases.ALL,
             LoadCases.ALL,
             StaticsCases.ALL,
-            ElectricalCases.ALL)
+            ElectricalCases.ALL,
+            AccuracyCases.ALL)
         .flatMap(List::stream)
         .map(ReferenceCase::of)
         .toList();

@@ -10,7 +10,12 @@ import java.util.stream.Stream;
 final class WrittenSamples {
 
   private static final List<List<String>> TOPICS =
-      List.of(WindSamples.ALL, LoadSamples.ALL, StaticsSamples.ALL, ElectricalSamples.ALL);
+      List.of(
+          WindSamples.ALL,
+          LoadSamples.ALL,
+          StaticsSamples.ALL,
+          ElectricalSamples.ALL,
+          AccuracySamples.ALL);
 
   private WrittenSamples() {}
 

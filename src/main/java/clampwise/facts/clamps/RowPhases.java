@@ -6,16 +6,11 @@ import clampwise.finding.Subject;
 import clampwise.job.LengthRange;
 import clampwise.source.Span;
 import clampwise.units.QuantityPrint;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Asks of each row how many of its modules the seams allow to be clamped in the zone. */
@@ -36,7 +31,7 @@ final class RowPhases {
   static void ask(FieldCase asked) {
     RowPhases phases = new RowPhases(asked);
     if (phases.seams.areKnown()) {
-      phases.rows().forEach(phases::judge);
+      ModuleRow.of(asked.field()).forEach(phases::judge);
     } else {
       asked.missing(
           RowPhase.class,
@@ -44,26 +39,6 @@ final class RowPhases {
           asked.plane().reading().seamsUnknown(),
           asked.field().field().plane().at());
     }
-  }
-
-  private List<ModuleRow> rows() {
-    NavigableMap<Integer, RowStart> written = RowStart.of(asked.field());
-    List<ModuleRow> rows = new ArrayList<>();
-    Map<Integer, Map<Integer, List<PlacedModule>>> byStart =
-        asked.field().modules().stream()
-            .filter(module -> written.floorKey(module.column()) != null)
-            .collect(
-                Collectors.groupingBy(
-                    module -> Objects.requireNonNull(written.floorKey(module.column())),
-                    TreeMap::new,
-                    Collectors.groupingBy(PlacedModule::row, TreeMap::new, Collectors.toList())));
-    byStart.forEach(
-        (column, byRow) ->
-            byRow.forEach(
-                (row, modules) ->
-                    rows.add(
-                        new ModuleRow(Objects.requireNonNull(written.get(column)), row, modules))));
-    return rows;
   }
 
   private void judge(ModuleRow row) {

@@ -109,6 +109,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 
