@@ -5,15 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clampwise.finding.Severity;
 import clampwise.report.Paint;
 import clampwise.report.Sheet;
+import clampwise.report.TakeoffText;
 import clampwise.report.TextReport;
+import clampwise.review.QuantityTaker;
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
+import clampwise.review.TakenOff;
 import clampwise.source.SourceFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -51,8 +55,22 @@ class ExamplesTest {
     assertThat(text).isEqualTo(Files.readString(expected));
   }
 
+  /** A job that carries its take-off beside it is taken off as expected. */
   @ParameterizedTest
-  @ValueSource(strings = {"barn", "farmhouse", "workshop-ribs"})
+  @ValueSource(strings = "dairy-l-shaped")
+  void anExampleIsTakenOffAsExpected(String example) throws IOException {
+    Path expected = EXAMPLES.resolve(example).resolve("takeoff.txt");
+    TakenOff job = new QuantityTaker(Optional.empty()).takeOff(expected.resolveSibling("job.yaml"));
+    Sheet sheet = new Sheet(80, Paint.NONE);
+    new TakeoffText(sheet).write(job);
+    if (System.getProperty("update.examples") != null) {
+      Files.writeString(expected, sheet.toString());
+    }
+    assertThat(sheet.toString()).isEqualTo(Files.readString(expected));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"barn", "dairy-l-shaped", "farmhouse", "workshop-ribs"})
   void buildingsDrawnCleanHaveNoErrors(String example) {
     Review review = REVIEWER.review(EXAMPLES.resolve(example).resolve("job.yaml"));
     assertThat(review.problems()).isEmpty();

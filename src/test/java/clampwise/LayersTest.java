@@ -36,7 +36,11 @@ class LayersTest {
           .layer("rulebook")
           .definedBy("clampwise.rulebook..")
           .layer("facts")
-          .definedBy("clampwise.facts..", "clampwise.finding..", "clampwise.calculation..")
+          .definedBy(
+              "clampwise.facts..",
+              "clampwise.finding..",
+              "clampwise.calculation..",
+              "clampwise.takeoff..")
           .layer("job")
           .definedBy("clampwise.job..", "clampwise.catalogue..")
           .layer("ground")

@@ -58,6 +58,11 @@ public final class CodeTables {
     return LimitsReader.fire();
   }
 
+  /** What a take-off assumes where a job does not say it. */
+  public Limits takeoff() {
+    return LimitsReader.takeoff();
+  }
+
   /** All tables of a file of the shared data. */
   public Tables file(String name) {
     return files.computeIfAbsent(name, TablesReader::read);

@@ -46,6 +46,12 @@ public final class LimitsReader {
     return read("fire.yaml", SharedData.text("fire.yaml"));
   }
 
+  /** What a take-off assumes of pallets, spares, crews and rails. */
+  @MadeByBuild
+  public static Limits takeoff() {
+    return read("takeoff.yaml", SharedData.text("takeoff.yaml"));
+  }
+
   static Limits read(String name, String text) {
     Node root =
         YamlReader.read(name, text, new Problems())

@@ -11,6 +11,7 @@ import clampwise.job.Panel;
 import clampwise.job.Parts;
 import clampwise.job.Plane;
 import clampwise.job.Shape;
+import clampwise.job.Takeoff;
 import clampwise.job.Text;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
@@ -31,6 +32,7 @@ public final class References {
   private final Names endClamps;
   private final Names jumpers;
   private final Names lugs;
+  private final Names wireClips;
 
   private References(Job job, Catalogue catalogue, Problems problems) {
     this.job = job;
@@ -44,6 +46,7 @@ public final class References {
     this.endClamps = Names.of("end clamp", problems);
     this.jumpers = Names.of("bonding jumper", problems);
     this.lugs = Names.of("grounding lug", problems);
+    this.wireClips = Names.of("wire clip", problems);
     job.parts().ifPresent(this::know);
     know(catalogue.parts());
   }
@@ -60,6 +63,7 @@ public final class References {
     endClamps.with(parts.endClamps());
     jumpers.with(parts.jumpers());
     lugs.with(parts.lugs());
+    wireClips.with(parts.wireClips());
   }
 
   private void check() {
@@ -73,6 +77,13 @@ public final class References {
         .map(Loads.HigherRoof::beside)
         .ifPresent(planes::require);
     job.fire().ifPresent(this::check);
+    job.takeoff().ifPresent(this::check);
+  }
+
+  private void check(Takeoff takeoff) {
+    List<Names> all = List.of(modules, attachments, midClamps, endClamps, jumpers, lugs, wireClips);
+    Names listed = Names.union("part or module type", all);
+    takeoff.partsList().all().forEach(part -> listed.require(part.name()));
   }
 
   private void check(Fire fire) {

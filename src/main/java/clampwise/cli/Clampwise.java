@@ -66,10 +66,11 @@ final class Clampwise {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
       case "review" -> new ReviewCommand(console, desk.get()).run(usage.review());
+      case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
       case "explain" -> new ExplainCommand(console, rules).run(usage.words());
       case "calc" -> new CalcCommand(console).run(usage.calc());
       case "start" -> new StartCommand(console).run(usage.words().get(0));
-      case "schema" -> new SchemaCommand(console).run(usage.flag("--review"));
+      case "schema" -> new SchemaCommand(console).run(usage.schema());
       default -> completion(usage.words().get(0));
     };
   }

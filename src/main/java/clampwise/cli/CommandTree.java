@@ -34,6 +34,7 @@ final class CommandTree {
             .description("Print the version.")
             .build());
     root.addSubcommand("review", review());
+    root.addSubcommand("takeoff", takeoff());
     root.addSubcommand("explain", explain());
     root.addSubcommand("calc", calc());
     root.addSubcommand("start", start());
@@ -75,6 +76,27 @@ final class CommandTree {
             words("JOB", "1..*", "Job files to review; - reads one from standard input."));
   }
 
+  private static CommandSpec takeoff() {
+    return command("takeoff", HelpTexts.TAKEOFF)
+        .addOption(
+            choice(
+                "--format",
+                "FORMAT",
+                "text, csv or json; text unless given.",
+                "text",
+                "csv",
+                "json"))
+        .addOption(
+            OptionSpec.builder("--spares")
+                .type(String.class)
+                .arity("1")
+                .paramLabel("SHARE")
+                .description("Share of spares, such as 0.03; that of the job unless given.")
+                .build())
+        .addPositional(
+            words("JOB", "1..*", "Job files to take off; - reads one from standard input."));
+  }
+
   private static CommandSpec explain() {
     return command("explain", HelpTexts.EXPLAIN)
         .addPositional(words("RULE", "0..1", "Id of a rule; without one, all rules are listed."));
@@ -110,7 +132,8 @@ final class CommandTree {
 
   private static CommandSpec schema() {
     return command("schema", HelpTexts.SCHEMA)
-        .addOption(flag("--review", "The schema of review --format json instead."));
+        .addOption(flag("--review", "The schema of review --format json instead."))
+        .addOption(flag("--takeoff", "The schema of takeoff --format json instead."));
   }
 
   private static CommandSpec completion() {

@@ -34,7 +34,7 @@ record CompletedWords(List<String> rules, List<String> calculations, List<String
 
   /** Whether a command takes files. */
   static boolean takesFiles(String command) {
-    return command.equals("review") || command.equals("start");
+    return List.of("review", "takeoff", "start").contains(command);
   }
 
   /** Whether the value of an option is a file. */

@@ -36,6 +36,17 @@ record HelpTexts(String description, String... footer) {
           "Exit codes: 0 clear, 1 findings at or above the threshold,",
           "2 wrong usage or unreadable input, 70 a fault of clampwise itself.");
 
+  static final HelpTexts TAKEOFF =
+      new HelpTexts(
+          "Counts what jobs take: parts with spares, lengths, freight, crew time, and the same"
+              + " modules on rails.",
+          "Examples:",
+          "  clampwise takeoff barn.yaml",
+          "  clampwise takeoff --spares '5 %' --format csv barn.yaml > barn.csv",
+          "",
+          "Counted on the layout, one by one; what could not be counted is listed.",
+          "Exit codes: 0 done, 2 wrong usage or unreadable input, 70 a fault.");
+
   static final HelpTexts EXPLAIN =
       new HelpTexts(
           "Prints what a rule checks, why it matters and how to correct a finding.",

@@ -9,11 +9,22 @@ final class SchemaCommand {
     this.console = console;
   }
 
-  /** Prints the schema of reviews or of jobs. */
-  int run(boolean review) {
-    console.print(
-        Resources.text(
-            review ? "/clampwise/shared/review.schema.json" : "/clampwise/shared/job.schema.json"));
+  /** What a schema describes. */
+  enum Of {
+    JOB("job"),
+    REVIEW("review"),
+    TAKEOFF("takeoff");
+
+    private final String file;
+
+    Of(String file) {
+      this.file = file;
+    }
+  }
+
+  /** Prints a schema. */
+  int run(Of what) {
+    console.print(Resources.text("/clampwise/shared/" + what.file + ".schema.json"));
     return ExitCode.CLEAR;
   }
 }

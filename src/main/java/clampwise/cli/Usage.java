@@ -4,6 +4,9 @@ import clampwise.calc.trail.Measure;
 import clampwise.cli.ReviewOptions.Colouring;
 import clampwise.cli.ReviewOptions.Format;
 import clampwise.source.Nearest;
+import clampwise.units.Dimension;
+import clampwise.units.Parsed;
+import clampwise.units.QuantityText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -53,6 +56,37 @@ final class Usage {
             ? Optional.of(choice("--units", Measure.METRIC, Measure.values()))
             : Optional.empty();
     return new CalcOptions(words(), measure, format == Format.JSON);
+  }
+
+  /** How a take-off was asked for. */
+  TakeoffOptions takeoff() {
+    TakeoffOptions.Format format =
+        choice("--format", TakeoffOptions.Format.TEXT, TakeoffOptions.Format.values());
+    return new TakeoffOptions(words(), format, spares());
+  }
+
+  /** A share of spares, from none to as many as there are parts. */
+  private Optional<Double> spares() {
+    OptionSpec given = parsed.matchedOption("--spares");
+    if (given == null) {
+      return Optional.empty();
+    }
+    String written = given.stringValues().get(0);
+    Parsed read = QuantityText.parse(written, Dimension.NUMBER, Optional.empty());
+    if (read instanceof Parsed.Value value && value.si() >= 0 && value.si() <= 1) {
+      return Optional.of(value.si());
+    }
+    throw new UsageException("--spares takes a share from 0 % to 100 %, not " + written);
+  }
+
+  /** Which schema was asked for. */
+  SchemaCommand.Of schema() {
+    if (flag("--review") && flag("--takeoff")) {
+      throw new UsageException("one schema at a time: --review or --takeoff");
+    }
+    return flag("--review")
+        ? SchemaCommand.Of.REVIEW
+        : flag("--takeoff") ? SchemaCommand.Of.TAKEOFF : SchemaCommand.Of.JOB;
   }
 
   boolean flag(String name) {

@@ -16,6 +16,7 @@ import clampwise.facts.loads.LoadQuestions;
 import clampwise.facts.movement.MovementQuestions;
 import clampwise.facts.roof.RoofQuestions;
 import clampwise.facts.survey.SurveyQuestions;
+import clampwise.facts.takeoff.TakeoffQuestions;
 import clampwise.facts.weight.WeightQuestions;
 import clampwise.job.Job;
 import clampwise.source.Problems;
@@ -59,7 +60,8 @@ public final class Derivation {
             ElectricalQuestions.ALL,
             DocumentQuestions.ALL,
             InstallQuestions.ALL,
-            AccuracyQuestions.ALL)
+            AccuracyQuestions.ALL,
+            TakeoffQuestions.ALL)
         .flatMap(List::stream);
   }
 

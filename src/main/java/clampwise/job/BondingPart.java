@@ -2,6 +2,7 @@ package clampwise.job;
 
 import clampwise.job.Quantity.Current;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Torque;
 import clampwise.job.Quantity.WireSize;
 import java.util.List;
@@ -21,4 +22,5 @@ public record BondingPart(
     @Doc("Smallest conductor it takes, for lugs.") Optional<WireSize> wireAtLeast,
     @Doc("Largest conductor it takes, for lugs.") Optional<WireSize> wireAtMost,
     @Doc("Metal or plating at the contact.") Optional<Text> finish,
-    @Doc("Tightening torque.") Optional<Torque> torque) {}
+    @Doc("Tightening torque.") Optional<Torque> torque,
+    @Doc("Mass of one.") Optional<Mass> mass) {}

@@ -26,6 +26,8 @@ public record Job(
     @Doc("What the fire code needs to know.") Optional<Fire> fire,
     @Doc("Documents of the package that is handed in.") Optional<Documents> documents,
     @Doc("How the array is set, tightened and looked after.") Optional<Install> install,
+    @Doc("Parts list, crew time and freight, and what a take-off needs beside the drawing.")
+        Optional<Takeoff> takeoff,
     Unreadable unreadable) {
 
   Job without(Unreadable lost) {
@@ -48,6 +50,7 @@ public record Job(
         fire,
         documents,
         install,
+        takeoff,
         lost);
   }
 }

@@ -2,6 +2,7 @@ package clampwise.job;
 
 import clampwise.job.Quantity.Current;
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Torque;
 import java.util.Optional;
 
@@ -20,4 +21,5 @@ public record ModuleClamp(
     @Doc("Whether it is rated to bond the frames it grips.") Optional<Flag> bonding,
     @Doc("Largest series fuse its bond was tested for.") Optional<Current> seriesFuseAtMost,
     @Doc("Whether it bonds again after it was loosened.") Optional<Flag> bondsAgain,
-    @Doc("Tightening torque.") Optional<Torque> torque) {}
+    @Doc("Tightening torque.") Optional<Torque> torque,
+    @Doc("Mass of one.") Optional<Mass> mass) {}

@@ -170,9 +170,9 @@ public record QuantityKind<Q extends Quantity>(
               Quantity.Duration.class,
               Dimension.DURATION,
               0,
-              3600,
-              "a time, such as 30 s",
-              "a time from 0 to 3600 s",
+              3.6e7,
+              "a time, such as 30 s or 6 h",
+              "a time from 0 to 10000 h",
               Quantity.Duration::new),
           new QuantityKind<>(
               Quantity.Factor.class,

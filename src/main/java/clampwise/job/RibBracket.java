@@ -1,6 +1,7 @@
 package clampwise.job;
 
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Thickness;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,8 @@ public record RibBracket(
     @Doc("Least distance to a cut end of the panel or an end lap.") Optional<Length> fromPanelEnd,
     @Doc("Length of its body along the seam or rib.") Optional<Length> bodyLength,
     @Doc("Whether it may sit over a clip.") Optional<Flag> overClip,
-    @Doc("Metal of the body.") Optional<Choice<Metal>> metal)
+    @Doc("Metal of the body.") Optional<Choice<Metal>> metal,
+    @Doc("Mass of one, with its screws.") Optional<Mass> mass)
     implements RoofAttachment {
 
   /** The part of a rib a bracket bears on. */

@@ -1,6 +1,7 @@
 package clampwise.job;
 
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Thickness;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,9 @@ public sealed interface RoofAttachment permits SeamClamp, RibBracket {
 
   /** Whether it may sit over a clip. */
   Optional<Flag> overClip();
+
+  /** Mass of one, with its screws. */
+  Optional<Mass> mass();
 
   /** Whether it pins the panel to the structure, so that the panel cannot slide there. */
   boolean fixesPanel();

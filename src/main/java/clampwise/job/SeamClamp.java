@@ -1,6 +1,7 @@
 package clampwise.job;
 
 import clampwise.job.Quantity.Length;
+import clampwise.job.Quantity.Mass;
 import clampwise.job.Quantity.Thickness;
 import clampwise.job.Quantity.Torque;
 import java.util.List;
@@ -18,7 +19,8 @@ public record SeamClamp(
     @Doc("Length of its body along the seam or rib.") Optional<Length> bodyLength,
     @Doc("Whether it may sit over a clip.") Optional<Flag> overClip,
     @Doc("Tightening torque of its set screws.") Optional<Torque> torque,
-    @Doc("Metal of the body.") Optional<Choice<Metal>> metal)
+    @Doc("Metal of the body.") Optional<Choice<Metal>> metal,
+    @Doc("Mass of one, with its screws.") Optional<Mass> mass)
     implements RoofAttachment {
 
   @Override

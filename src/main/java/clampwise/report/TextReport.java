@@ -1,7 +1,6 @@
 package clampwise.report;
 
 import clampwise.review.Review;
-import clampwise.source.Problem;
 import java.util.List;
 
 /**
@@ -11,7 +10,6 @@ import java.util.List;
 public final class TextReport {
 
   private static final int INDENT = 2;
-  private static final int BODY = 6;
 
   private final Sheet sheet;
 
@@ -40,7 +38,7 @@ public final class TextReport {
 
   /** Only what has to change: problems of reading and findings. */
   public void writeMarks(Review review) {
-    writeProblems(review.problems());
+    ProblemList.write(review.problems(), sheet);
     new FindingList(sheet).write(review.findings());
   }
 
@@ -64,20 +62,6 @@ public final class TextReport {
   /** What the job is called. */
   static String title(Review review) {
     return review.title().isBlank() ? "a job without a name" : review.title();
-  }
-
-  private void writeProblems(List<Problem> problems) {
-    if (problems.isEmpty()) {
-      return;
-    }
-    sheet.heading(Role.ERROR, "Could not be read", problems.size());
-    for (Problem problem : problems) {
-      sheet.gap();
-      sheet.whole(INDENT, Role.PLACE, problem.at().toString());
-      sheet.labelled(BODY, "found", problem.found());
-      sheet.labelled(BODY, "wanted", problem.expected());
-      sheet.labelled(BODY, "nearest", problem.nearest().orElse(""));
-    }
   }
 
   private void writeNotChecked(List<NotCheckedGroup> groups) {

@@ -3,6 +3,7 @@ package clampwise.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** A table as aligned columns; long cells are wrapped where the page is narrow. */
 final class TextTable {
@@ -13,6 +14,20 @@ final class TextTable {
   private static final int NARROWEST = 6;
 
   private final List<List<String>> rows = new ArrayList<>();
+  private final Set<Integer> right;
+
+  TextTable() {
+    this(Set.of());
+  }
+
+  /**
+   * A table with columns of numbers.
+   *
+   * @param right columns that are set to the right, from 0
+   */
+  TextTable(Set<Integer> right) {
+    this.right = right;
+  }
 
   void add(List<String> cells) {
     rows.add(List.copyOf(cells));
@@ -65,7 +80,7 @@ final class TextTable {
     return widths[widest] > NARROWEST;
   }
 
-  private static void addRow(List<String> row, int[] widths, List<String> lines) {
+  private void addRow(List<String> row, int[] widths, List<String> lines) {
     List<List<String>> cells = new ArrayList<>();
     int height = 0;
     for (int i = 0; i < row.size(); i++) {
@@ -77,12 +92,12 @@ final class TextTable {
     }
   }
 
-  private static String line(List<List<String>> cells, int line, int[] widths) {
+  private String line(List<List<String>> cells, int line, int[] widths) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
       String cell = line < cells.get(i).size() ? cells.get(i).get(line) : "";
-      text.append(cell);
-      text.append(" ".repeat(Math.max(0, widths[i] - Columns.of(cell)) + BETWEEN));
+      String room = " ".repeat(Math.max(0, widths[i] - Columns.of(cell)));
+      text.append(right.contains(i) ? room + cell : cell + room).append(" ".repeat(BETWEEN));
     }
     return text.toString().stripTrailing();
   }

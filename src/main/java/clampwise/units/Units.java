@@ -70,6 +70,8 @@ public final class Units {
   public static final Unit OHM = Unit.of("ohm", RESISTANCE, 1);
 
   public static final Unit SECOND = Unit.of("s", DURATION, 1);
+  public static final Unit MINUTE = Unit.of("min", DURATION, 60);
+  public static final Unit HOUR = Unit.of("h", DURATION, 3600);
 
   /** Share of a value by which it changes for each degree. */
   public static final Unit PERCENT_PER_DEGREE = Unit.of("%/°C", TEMPERATURE_RATE, 0.01);
@@ -173,6 +175,8 @@ public final class Units {
     table.add(AMPERE, "amp", "amps", "ampere", "amperes");
     table.add(OHM, "ohms", "ω");
     table.add(SECOND, "sec", "second", "seconds");
+    table.add(MINUTE, "minute", "minutes", "mins");
+    table.add(HOUR, "hr", "hrs", "hour", "hours");
     table.add(PERCENT_PER_DEGREE, "%/c", "%/k");
     table.add(SQUARE_MILLIMETRE, "sqmm");
     table.add(KCMIL, "mcm");

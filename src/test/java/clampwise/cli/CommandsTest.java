@@ -239,7 +239,7 @@ class CommandsTest {
   void completionKnowsEveryCommand() {
     assertThat(run("completion", "bash")).isZero();
     assertThat(printed())
-        .contains("review explain calc start schema completion")
+        .contains("review takeoff explain calc start schema completion")
         .contains("review,--fail-on) words='error warning note never'")
         .contains("explain,0,*) words='gap-too-small seam-missed'")
         .contains("completion,0,*) words='bash zsh fish'")
@@ -288,10 +288,10 @@ class CommandsTest {
 
   @Test
   void aNameBeyondTheLocaleNamesTheLocale() {
-    Problem problem = ReviewDesk.unusable("dach.yaml", "ANSI_X3.4-1968");
+    Problem problem = JobSource.unusable("dach.yaml", "ANSI_X3.4-1968");
     assertThat(problem.found()).contains("the locale's encoding, ANSI_X3.4-1968");
     assertThat(problem.expected()).contains("LC_ALL=C.UTF-8");
-    assertThat(ReviewDesk.unusable("dach.yaml", "UTF-8").found()).contains("no file can have");
+    assertThat(JobSource.unusable("dach.yaml", "UTF-8").found()).contains("no file can have");
   }
 
   @Test

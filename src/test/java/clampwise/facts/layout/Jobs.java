@@ -110,6 +110,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 

@@ -1,0 +1,103 @@
+package clampwise.facts.takeoff;
+
+import clampwise.calc.takeoff.WholeNumbers;
+import clampwise.catalogue.Limit;
+import clampwise.finding.Subject;
+import clampwise.job.Count;
+import clampwise.job.Named;
+import clampwise.source.Span;
+import clampwise.takeoff.Part;
+import clampwise.takeoff.PartKind;
+import clampwise.takeoff.PartKinds;
+import clampwise.units.Unit;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Holds the parts on the list of the order against those on the drawing. */
+final class PartsLists {
+
+  private static final Subject LIST = TakeoffAsked.TAKEOFF.part("parts list");
+
+  private final TakeoffAsked asked;
+  private final Named<Count> list;
+  private final Limit fewestSpares;
+  private final Limit mostSpares;
+
+  private PartsLists(TakeoffAsked asked) {
+    this.asked = asked;
+    this.list = asked.takeoff().partsList();
+    this.fewestSpares = asked.rules().get("spares-least");
+    this.mostSpares = asked.rules().get("spares-most");
+  }
+
+  static void ask(TakeoffAsked asked) {
+    if (asked.isLost("parts-list")) {
+      asked.missing(OrderedPart.class, LIST, "the parts list could not be read");
+    } else if (asked.takeoff().partsList().isEmpty()) {
+      asked.missing(OrderedPart.class, LIST, "no parts list is given (takeoff: parts-list)");
+    } else {
+      new PartsLists(asked).ask();
+    }
+  }
+
+  private void ask() {
+    Map<String, PartKind> kinds = new TreeMap<>();
+    PartKinds known = PartKinds.of(asked.layout());
+    for (Part drawn : asked.counts().parts().keySet()) {
+      kinds.put(drawn.name(), drawn.kind());
+    }
+    for (String listed : list.names()) {
+      known.of(listed).ifPresent(kind -> kinds.putIfAbsent(listed, kind));
+    }
+    kinds.forEach(this::ask);
+  }
+
+  private void ask(String name, PartKind kind) {
+    if (name.isEmpty()) {
+      String reason = "no part is named for some " + kind.word() + "s of the drawing";
+      asked.missing(OrderedPart.class, LIST.part(kind.word()), reason);
+      return;
+    }
+    Optional<String> unknown = asked.counts().unknown(kind);
+    if (unknown.isPresent()) {
+      asked.missing(OrderedPart.class, LIST.part(name), unknown.get(), at(name));
+    } else {
+      asked.answers().add(fact(name, kind));
+    }
+  }
+
+  private OrderedPart fact(String name, PartKind kind) {
+    int drawn = drawn(name);
+    int listed = list.find(name).map(Count::value).orElse(0);
+    boolean spared = kind != PartKind.MODULE;
+    int least = drawn + (spared ? WholeNumbers.spares(drawn, fewestSpares.si()) : 0);
+    int most = drawn + WholeNumbers.spares(drawn, mostSpares.si());
+    return new OrderedPart(
+        LIST.part(name),
+        at(name),
+        Unit.NUMBER,
+        kind.word() + " " + name,
+        listed,
+        drawn,
+        Math.max(0, drawn - listed),
+        least,
+        most,
+        Optional.of(listed > drawn && listed < least ? fewestSpares : mostSpares));
+  }
+
+  private int drawn(String name) {
+    return asked.counts().parts().entrySet().stream()
+        .filter(entry -> entry.getKey().name().equals(name))
+        .mapToInt(Map.Entry::getValue)
+        .sum();
+  }
+
+  /** What is not on the list would have to be added to it. */
+  private Span at(String name) {
+    return list.find(name)
+        .map(Count::at)
+        .or(() -> list.all().stream().findFirst().map(item -> item.name().at()))
+        .orElseGet(asked::at);
+  }
+}
