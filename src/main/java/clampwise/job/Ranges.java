@@ -51,6 +51,7 @@ final class Ranges {
           "shown",
           "shows",
           "reviews",
+          "photos",
           "steps",
           "tightens",
           "lines");

@@ -1,6 +1,7 @@
 package clampwise.job;
 
 import clampwise.job.Quantity.Length;
+import java.util.List;
 import java.util.Optional;
 
 /** What was measured on the roof, by whom and when. */
@@ -8,7 +9,8 @@ public record Survey(
     @Doc("Role of who measured.") Optional<Text> by,
     @Doc("Date of the survey.") Optional<Text> on,
     @Doc("How far the eave is from square to the seams.")
-        Optional<Survey.OutOfSquare> eaveOutOfSquare) {
+        Optional<Survey.OutOfSquare> eaveOutOfSquare,
+    @Doc("Facts of the covering that photos show, by key.") Optional<List<Text>> photos) {
 
   /** A deviation over a measured length. */
   public record OutOfSquare(

@@ -11,7 +11,9 @@ import clampwise.facts.layout.Layout;
 import clampwise.job.Install;
 import clampwise.job.Install.Squareness;
 import clampwise.job.Quantity.Length;
+import clampwise.units.Unit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Asks of each field whether its corners and diagonals were measured square. */
@@ -43,7 +45,8 @@ record SquareQuestions(Layout layout, Limits limits, Answers answers) {
     return new DiagonalPair(
         Subjects.field(field.name()).part("diagonals"),
         one.at(),
-        one.unit(),
+        small(one.unit()),
+        Map.of("squareM", one.unit()),
         field.name(),
         Snap.m(Math.abs(one.m() - other.m())),
         Snap.m(most.si() * meanM),
@@ -75,13 +78,19 @@ record SquareQuestions(Layout layout, Limits limits, Answers answers) {
         new SquareCorner(
             Subjects.field(field.name()).part("corner"),
             diagonal.at(),
-            diagonal.unit(),
+            small(diagonal.unit()),
+            Map.of("overM", up.unit(), "rightM", diagonal.unit()),
             field.name(),
             Snap.m(Math.abs(off) * up.m()),
             Snap.m(up.m()),
             Snap.m(most.si() * up.m()),
             Snap.m(corner.diagonalM()),
             Optional.of(most)));
+  }
+
+  /** Differences of lengths in metres are read in millimetres. */
+  private static Unit small(Unit unit) {
+    return unit.equals(Unit.METRE) ? Unit.MILLIMETRE : unit;
   }
 
   private void missing(Class<? extends Fact> type, FieldLayout field, String what, String key) {

@@ -48,7 +48,7 @@ final class AssumedFacts {
   }
 
   /** Where each property is written, in the order of the job file's keys. */
-  private static Map<String, Span> written(Panel panel) {
+  static Map<String, Span> written(Panel panel) {
     Map<String, Optional<? extends Written>> values = new LinkedHashMap<>();
     values.put("profile", panel.profile());
     values.put("metal", panel.metal());

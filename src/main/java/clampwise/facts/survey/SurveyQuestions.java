@@ -7,7 +7,7 @@ import java.util.List;
 public final class SurveyQuestions {
 
   public static final List<Question> ALL =
-      List.of(ReferenceLines::ask, SeamDrifts::ask, AssumedFacts::ask);
+      List.of(ReferenceLines::ask, SeamDrifts::ask, AssumedFacts::ask, SurveyRecords::ask);
 
   private SurveyQuestions() {}
 }
