@@ -7,7 +7,8 @@ import clampwise.facts.layout.Grip;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.SeamLine;
 import clampwise.job.LengthRange;
-import java.util.OptionalDouble;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** How far seams may lie from the drawing before a clamp leaves the clamp zone that holds it. */
@@ -16,23 +17,31 @@ final class ClampRoom {
   private ClampRoom() {}
 
   /**
-   * The smallest distance, on the drawing, from a clamp of a field to an end of the clamp zone it
-   * sits in; where zones overlap, the one with the most room counts. A zone that reaches the middle
-   * of the edge has no end there. Clamps that the drawing has outside all zones are left out;
-   * common practice, no source.
+   * For each seam the smallest distance, on the drawing, from a clamp on it to an end of the clamp
+   * zone the clamp sits in; where zones overlap, the one with the most room counts. A zone that
+   * reaches the middle of the edge has no end there. Clamps that the drawing has outside all zones
+   * are left out; common practice, no source.
    *
    * @param field valid for fields whose attachments are known and sit on seams that the drawing
    *     places
-   * @return the room [m], zero or more; empty if no clamp sits in a zone
+   * @return the room by the number of the seam [m], zero or more
    */
-  static OptionalDouble least(FieldLayout field) {
-    return field.attachments().stream().flatMap(ClampRoom::rooms).mapToDouble(r -> r).min();
+  static Map<Integer, Double> bySeam(FieldLayout field) {
+    Map<Integer, Double> rooms = new HashMap<>();
+    for (Attachment attachment : field.attachments()) {
+      attachment
+          .seam()
+          .filter(seam -> seam.nominalM().isPresent())
+          .ifPresent(
+              seam ->
+                  rooms(attachment, seam)
+                      .forEach(roomM -> rooms.merge(seam.number(), roomM, Math::min)));
+    }
+    return rooms;
   }
 
-  private static Stream<Double> rooms(Attachment attachment) {
-    return attachment.seam().stream()
-        .filter(seam -> seam.nominalM().isPresent())
-        .flatMap(seam -> attachment.grips().stream().flatMap(grip -> room(grip, seam)));
+  private static Stream<Double> rooms(Attachment attachment, SeamLine seam) {
+    return attachment.grips().stream().flatMap(grip -> room(grip, seam));
   }
 
   private static Stream<Double> room(Grip grip, SeamLine seam) {

@@ -8,7 +8,8 @@ import clampwise.units.Unit;
 import java.util.Optional;
 
 /**
- * The surveyed seam under a field that lies farthest from where the drawing has it.
+ * The surveyed seam under a field that is furthest beyond what it may be off the drawing, or else
+ * comes nearest to it.
  *
  * @param subject the field
  * @param at where the position of the seam was written
@@ -16,7 +17,7 @@ import java.util.Optional;
  * @param field name of the field
  * @param seam seam, rib or crest with its number
  * @param driftM distance from its place on the drawing [m]
- * @param mostM largest distance that needs no new layout [m]
+ * @param mostM largest distance at this seam that needs no new layout [m]
  * @param limitFrom the limit of practice, unless a clamp has less room than that
  */
 public record SeamDrift(

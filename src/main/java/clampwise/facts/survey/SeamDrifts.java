@@ -16,6 +16,7 @@ import clampwise.job.Quantity.Offset;
 import clampwise.units.Unit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 
@@ -53,9 +54,11 @@ final class SeamDrifts {
               + plane.name()
               + " are nominal; nobody has measured them");
     } else {
-      worst(under)
+      Map<Integer, Double> rooms = ClampRoom.bySeam(field);
+      worst(under, rooms)
           .ifPresentOrElse(
-              seam -> answers.add(fact(field, seam)), () -> missing(field, notCompared(field)));
+              seam -> answers.add(fact(field, seam, mostM(seam, rooms))),
+              () -> missing(field, notCompared(field)));
     }
   }
 
@@ -67,10 +70,15 @@ final class SeamDrifts {
         + " is both measured and placed by the drawing";
   }
 
-  private static Optional<SeamLine> worst(List<SeamLine> seams) {
+  /** The seam that lies furthest beyond what it may, or else comes nearest to it. */
+  private Optional<SeamLine> worst(List<SeamLine> seams, Map<Integer, Double> rooms) {
     return seams.stream()
         .filter(seam -> seam.surveyed() && seam.nominalM().isPresent())
-        .max(Comparator.comparingDouble(SeamDrifts::driftM));
+        .max(Comparator.comparingDouble(seam -> driftM(seam) - mostM(seam, rooms)));
+  }
+
+  private double mostM(SeamLine seam, Map<Integer, Double> rooms) {
+    return Math.min(Snap.m(limit.si()), rooms.getOrDefault(seam.number(), limit.si()));
   }
 
   private static double driftM(SeamLine seam) {
@@ -94,9 +102,7 @@ final class SeamDrifts {
         && seam.fromUpM() <= box.getMaxY();
   }
 
-  private SeamDrift fact(FieldLayout field, SeamLine seam) {
-    double limitM = Snap.m(limit.si());
-    double mostM = Math.min(limitM, ClampRoom.least(field).orElse(limitM));
+  private SeamDrift fact(FieldLayout field, SeamLine seam, double mostM) {
     return new SeamDrift(
         Subjects.field(field.name()),
         seam.at(),
@@ -105,7 +111,7 @@ final class SeamDrifts {
         seam.name(),
         driftM(seam),
         mostM,
-        mostM < limitM ? Optional.empty() : Optional.of(limit));
+        mostM < Snap.m(limit.si()) ? Optional.empty() : Optional.of(limit));
   }
 
   /** The unit of the seam's position, if it is written in the job file. */
