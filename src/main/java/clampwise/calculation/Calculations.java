@@ -20,7 +20,8 @@ public final class Calculations {
             EurocodeSnowCalculations.all(),
             StaticsCalculations.all(),
             ElectricalCalculations.all(),
-            AccuracyCalculations.all())
+            AccuracyCalculations.all(),
+            TakeoffCalculations.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -39,7 +39,8 @@ record ReferenceCase(String source, String command, String symbol, String printe
             LoadCases.ALL,
             StaticsCases.ALL,
             ElectricalCases.ALL,
-            AccuracyCases.ALL)
+            AccuracyCases.ALL,
+            TakeoffCases.ALL)
         .flatMap(List::stream)
         .map(ReferenceCase::of)
         .toList();

@@ -15,7 +15,8 @@ final class WrittenSamples {
           LoadSamples.ALL,
           StaticsSamples.ALL,
           ElectricalSamples.ALL,
-          AccuracySamples.ALL);
+          AccuracySamples.ALL,
+          TakeoffSamples.ALL);
 
   private WrittenSamples() {}
 

@@ -31,7 +31,7 @@ public enum Measure {
       case TEMPERATURE -> metric ? Units.CELSIUS : Units.FAHRENHEIT;
       case VOLTAGE -> Units.VOLT;
       case CURRENT -> Units.AMPERE;
-      case DURATION -> Units.SECOND;
+      case DURATION -> Units.MINUTE;
       case RESISTANCE -> Units.OHM;
       case TEMPERATURE_RATE -> Units.PERCENT_PER_DEGREE;
       case WIRE_SIZE -> metric ? Units.SQUARE_MILLIMETRE : Units.KCMIL;
