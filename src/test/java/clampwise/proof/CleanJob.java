@@ -18,7 +18,7 @@ record CleanJob(JobKind kind, long seed, Draft draft) {
 
   /** The same seed always gives the same job. */
   static CleanJob of(JobKind kind, long seed) {
-    Random random = new Random(seed * 31 + kind.name().hashCode());
+    Random random = Seeds.random(kind.name().hashCode(), seed);
     boolean second = random.nextInt(10) < 7;
     Words words = new FieldSizes(kind, random, second).words();
     words.put("kind", kind.name().replace(",", "")).put("seed", seed);
@@ -31,6 +31,9 @@ record CleanJob(JobKind kind, long seed, Draft draft) {
     }
     if (second && kind.has("wired")) {
       lay(draft, "wired-second", words);
+    }
+    if (!kind.isOf("wave") && random.nextInt(5) < 2) {
+      Survey.measure(draft, random);
     }
     return new CleanJob(kind, seed, draft);
   }

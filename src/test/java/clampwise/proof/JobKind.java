@@ -22,10 +22,17 @@ record JobKind(String name, List<String> parts, Size size) {
           of("seam, gable, US 2016, imperial", "seam-imperial gable-imperial things us-16 wired"),
           of("seam, gable, US 2022, metric", "seam-metric gable-metric things us-22 wired"),
           of("seam, gable, EN, metric", "seam-metric gable-metric things en en-seam-parts"),
-          of("seam, hip, US 2016, metric", "seam-metric hip-metric things us-16"),
+          of("seam, hip, US 2016, metric", "seam-metric hip-metric hip-things us-16"),
           of("seam, monoslope, US 2022, imperial", "seam-imperial shed-imperial things us-22"),
           of("seam, flat, US 2016, fire", "seam-metric flat-metric hall-things us-16 fire-hall"),
           of("seam, house, US 2016, fire", "seam-metric house-metric us-16 fire-house wired"),
+          of(
+              "seam, house, US 2016, Oregon",
+              "seam-metric house-metric us-16 fire-house local-oregon"),
+          of("seam, hip, US 2022, NFPA 1", "seam-metric hip-metric us-22 local-nfpa"),
+          of(
+              "seam, flat, US 2022, New York",
+              "seam-metric flat-metric us-22 fire-hall local-new-york"),
           of("seam, hall, US 2016, large", JobKind.LARGE_HALL, Size.LARGE),
           of("rib, gable, US 2022, metric", "rib-metric gable-metric things us-22"),
           of("rib, gable, US 2016, imperial", "rib-imperial gable-imperial things us-16 wired"),

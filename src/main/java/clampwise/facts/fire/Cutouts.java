@@ -5,6 +5,7 @@ import clampwise.catalogue.Limit;
 import clampwise.finding.Subject;
 import clampwise.job.Fire;
 import clampwise.job.Flag;
+import clampwise.source.Span;
 import java.util.Optional;
 
 /** Holds venting cutouts against the size and spacing that make up for a narrow path. */
@@ -37,7 +38,7 @@ final class Cutouts {
         new VentCutouts(
             CUTOUTS,
             CUTOUTS,
-            drawn.every().at(),
+            at(drawn, alternating.get(), every),
             drawn.every().unit(),
             Snap.m(Math.min(alongM, upM)),
             leastM("cutout-short-least"),
@@ -47,6 +48,18 @@ final class Cutouts {
             Snap.m(every.si()),
             alternating.get().value(),
             Optional.of(every)));
+  }
+
+  /** The value that has to change: the size, the distance, or on which sides they lie. */
+  private Span at(Fire.Cutouts drawn, Flag alternating, Limit every) {
+    double alongM = Snap.m(drawn.size().along().m());
+    double upM = Snap.m(drawn.size().up().m());
+    if (Math.min(alongM, upM) < leastM("cutout-short-least")
+        || Math.max(alongM, upM) < leastM("cutout-long-least")) {
+      return drawn.size().at();
+    }
+    boolean far = Snap.m(drawn.every().m()) > Snap.m(every.si());
+    return far || alternating.value() ? drawn.every().at() : alternating.at();
   }
 
   private double leastM(String what) {
