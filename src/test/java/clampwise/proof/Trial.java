@@ -14,7 +14,8 @@ import java.util.function.Predicate;
  * One run: a job with defects in it, and what the review made of them.
  *
  * @param missed defects that were not found where they are, each with what was found instead
- * @param others problems, and errors that no defect causes
+ * @param others problems, and errors that no defect causes; what the review itself counts among the
+ *     consequences of another finding stands or falls with that one
  */
 record Trial(
     JobKind kind, long seed, List<Planted> planted, List<String> missed, List<String> others) {
@@ -28,7 +29,7 @@ record Trial(
     List<String> others = new ArrayList<>();
     review.problems().forEach(problem -> others.add(problem.at() + " " + problem.found()));
     review.findings().stream()
-        .filter(finding -> finding.severity() == Severity.ERROR)
+        .filter(finding -> finding.severity() == Severity.ERROR && finding.leads())
         .filter(finding -> planted.stream().noneMatch(each -> explains(each, finding, written)))
         .forEach(finding -> others.add(text(finding)));
     return new Trial(job.kind(), job.seed(), planted, missed, others);
