@@ -21,7 +21,8 @@ public final class Calculations {
             StaticsCalculations.all(),
             ElectricalCalculations.all(),
             AccuracyCalculations.all(),
-            TakeoffCalculations.all())
+            TakeoffCalculations.all(),
+            DurabilityCalculations.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -126,17 +126,28 @@ final class ThermalCalculations {
 
   private Calculation standoffGap() {
     Table table = tables.get("standoff");
+    Table levels = tables.get("temperature-levels");
     return new Calculation(
         "standoff-gap",
         "Least distance of a module from the roof that keeps it cool enough",
         table.source().validity(),
         List.of(
             temperature("insulated", "98th percentile of the module, insulated back"),
-            temperature("open", "98th percentile of the module, open rack")),
+            temperature("open", "98th percentile of the module, open rack"),
+            Input.word("level", "listing of the module for heat", words(levels, "level"))
+                .unless("standard")),
         (given, work) ->
             new Standoff(given.number("insulated"), given.number("open"))
-                .show(table.rows().get(0), table.source(), work)
+                .show(
+                    table.rows().get(0).number("decay"),
+                    levels.row("level", given.word("level")).orElseThrow().number("limit"),
+                    table.source(),
+                    work)
                 .then(gap -> new Outcome.Result<>(List.of(gap))));
+  }
+
+  private static String[] words(Table table, String column) {
+    return table.rows().stream().map(row -> row.word(column)).toArray(String[]::new);
   }
 
   private static Outcome<Swing> swing(Given given) {

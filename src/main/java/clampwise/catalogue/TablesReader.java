@@ -34,6 +34,7 @@ public final class TablesReader {
   private static final String ELECTRICAL = "electrical.yaml";
   private static final String DOCUMENTS = "documents.yaml";
   private static final String INSTALL = "install.yaml";
+  private static final String METALS = "metals.yaml";
 
   private TablesReader() {}
 
@@ -50,6 +51,7 @@ public final class TablesReader {
       case ELECTRICAL -> electrical();
       case DOCUMENTS -> documents();
       case INSTALL -> install();
+      case METALS -> metals();
       default -> shipped(file);
     };
   }
@@ -102,6 +104,11 @@ public final class TablesReader {
   @MadeByBuild
   private static Tables install() {
     return shipped(INSTALL);
+  }
+
+  @MadeByBuild
+  private static Tables metals() {
+    return shipped(METALS);
   }
 
   private static Tables shipped(String file) {

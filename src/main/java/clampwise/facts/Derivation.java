@@ -6,6 +6,7 @@ import clampwise.facts.accuracy.AccuracyQuestions;
 import clampwise.facts.bonding.BondingQuestions;
 import clampwise.facts.clamps.ClampQuestions;
 import clampwise.facts.documents.DocumentQuestions;
+import clampwise.facts.durability.DurabilityQuestions;
 import clampwise.facts.electrical.ElectricalQuestions;
 import clampwise.facts.fire.FireQuestions;
 import clampwise.facts.install.InstallQuestions;
@@ -61,7 +62,8 @@ public final class Derivation {
             DocumentQuestions.ALL,
             InstallQuestions.ALL,
             AccuracyQuestions.ALL,
-            TakeoffQuestions.ALL)
+            TakeoffQuestions.ALL,
+            DurabilityQuestions.ALL)
         .flatMap(List::stream);
   }
 

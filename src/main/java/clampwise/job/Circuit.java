@@ -39,7 +39,16 @@ public record Circuit(
           Optional<Choice<Route>> route,
       @Doc("What carries the fault current: a wire, or the metal roof.")
           Optional<Choice<Path>> path,
-      @Doc("Whether it was raised for voltage drop.") Optional<Flag> raisedForDrop) {}
+      @Doc("Whether it was raised for voltage drop.") Optional<Flag> raisedForDrop,
+      @Doc("What covers its metal.") Optional<Choice<Cover>> cover,
+      @Doc("Where it lies.") Optional<Choice<Electrical.Place>> lies) {}
+
+  /** What covers the metal of a conductor. */
+  public enum Cover {
+    BARE,
+    TINNED,
+    INSULATED
+  }
 
   /** Metal of a conductor. */
   public enum ConductorMetal {

@@ -28,6 +28,7 @@ public record Job(
     @Doc("How the array is set, tightened and looked after.") Optional<Install> install,
     @Doc("Parts list, crew time and freight, and what a take-off needs beside the drawing.")
         Optional<Takeoff> takeoff,
+    @Doc("State of the roof, and what meets it.") Optional<Roof> roof,
     Unreadable unreadable) {
 
   Job without(Unreadable lost) {
@@ -51,6 +52,7 @@ public record Job(
         documents,
         install,
         takeoff,
+        roof,
         lost);
   }
 }

@@ -22,4 +22,6 @@ public record ModuleClamp(
     @Doc("Largest series fuse its bond was tested for.") Optional<Current> seriesFuseAtMost,
     @Doc("Whether it bonds again after it was loosened.") Optional<Flag> bondsAgain,
     @Doc("Tightening torque.") Optional<Torque> torque,
-    @Doc("Mass of one.") Optional<Mass> mass) {}
+    @Doc("Mass of one.") Optional<Mass> mass,
+    @Doc("Metal of the clamp.") Optional<Choice<Metal>> metal,
+    @Doc("Its bolt.") Optional<Screws> screws) {}

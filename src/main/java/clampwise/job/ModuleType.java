@@ -21,12 +21,21 @@ public record ModuleType(
     @Doc("Clamps and attachments this module is listed with, by name.")
         Optional<List<Text>> listedWith,
     @Doc("Fire type, such as type 1.") Optional<Text> fireType,
+    @Doc("How hot it may get, by its listing; standard when left out.")
+        Optional<Choice<ModuleType.TemperatureLevel>> temperatureLevel,
     @Doc("Electrical ratings.") Optional<ModuleElectrics> electrical) {
 
   /** Whether a load is a design load or a test load, which is higher. */
   public enum LoadBasis {
     DESIGN,
     TEST
+  }
+
+  /** How hot a module may get, 98th percentile of the year. */
+  public enum TemperatureLevel {
+    STANDARD,
+    LEVEL_1,
+    LEVEL_2
   }
 
   /** The side of a module that is clamped. */

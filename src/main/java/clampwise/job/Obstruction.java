@@ -10,7 +10,18 @@ public record Obstruction(
     @Doc("Extent along x up, if it is rectangular.") Optional<Size> size,
     @Doc("Diameter, if it is round.") Optional<Length> diameter,
     @Doc("Height above the roof.") Optional<Length> height,
-    @Doc("Distance modules keep from it.") Optional<Length> clearance) {
+    @Doc("Distance modules keep from it.") Optional<Length> clearance,
+    @Doc("Metal of its flashing or boot, where that is metal.")
+        Optional<Choice<SurfaceMetal>> metal,
+    @Doc("Whether a pad or coating keeps its metal apart from the sheet.") Optional<Flag> isolated,
+    @Doc("How its boot goes with the panel as that slides.")
+        Optional<Choice<Obstruction.Boot>> boot) {
+
+  /** How a boot goes with the panel as that slides. */
+  public enum Boot {
+    FLEXIBLE,
+    RIGID
+  }
 
   /** What stands on or opens a roof. */
   public enum Kind {

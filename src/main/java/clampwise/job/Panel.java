@@ -20,6 +20,7 @@ public record Panel(
     @Doc("Base metal thickness, as a length or a gauge such as 24 ga.")
         Optional<Thickness> thickness,
     @Doc("Metallic coating, such as AZ50 or G90.") Optional<Text> coating,
+    @Doc("Whether it is painted over its metallic coating.") Optional<Flag> painted,
     @Doc("Distance between neighbouring seams, structural ribs or crests.") Optional<Length> pitch,
     @Doc("Height of the seam, rib or corrugation.") Optional<Length> height,
     @Doc("Width of the seam at the clamp, or of the flat on top of the rib.")

@@ -27,6 +27,7 @@ public record Plane(
         Optional<Flag> slidingEndLaps,
     @Doc("Building expansion joints across the eave: distances along it; an empty list for none.")
         Optional<List<Offset>> expansionJoints,
+    @Doc("Whether gutters run along the eaves.") Optional<Flag> gutter,
     @Doc("What holds sliding snow back.") Optional<Plane.SnowRetention> snowRetention,
     @Doc("Things on the roof that modules must keep clear of.") Named<Obstruction> obstructions) {
 

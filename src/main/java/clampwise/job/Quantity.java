@@ -141,6 +141,13 @@ public sealed interface Quantity extends Written {
     }
   }
 
+  /** A long time [s], written in years. */
+  record Years(double si, Unit unit, clampwise.source.Span at) implements Quantity {
+    public double s() {
+      return si;
+    }
+  }
+
   /** A plain number, such as a safety factor. */
   record Factor(double si, Unit unit, clampwise.source.Span at) implements Quantity {
     public double value() {

@@ -3,6 +3,7 @@ package clampwise.job;
 import clampwise.source.Span;
 import clampwise.units.Dimension;
 import clampwise.units.Unit;
+import clampwise.units.Units;
 import java.util.List;
 
 /**
@@ -49,6 +50,7 @@ public record QuantityKind<Q extends Quantity>(
           Quantity.Offset::new);
 
   private static final double BELOW_UPRIGHT = Math.toRadians(89.999);
+  private static final double MOST_YEARS = Units.YEAR.toSi(200);
 
   private static final List<QuantityKind<?>> ALL =
       List.of(
@@ -174,6 +176,14 @@ public record QuantityKind<Q extends Quantity>(
               "a time, such as 30 s or 6 h",
               "a time from 0 to 10000 h",
               Quantity.Duration::new),
+          new QuantityKind<>(
+              Quantity.Years.class,
+              Dimension.DURATION,
+              0,
+              MOST_YEARS,
+              "a number of years, such as 25 yr",
+              "a time from 0 to 200 yr",
+              Quantity.Years::new),
           new QuantityKind<>(
               Quantity.Factor.class,
               Dimension.NUMBER,

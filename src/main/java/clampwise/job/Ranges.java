@@ -45,6 +45,7 @@ final class Ranges {
           "minor-ribs",
           "end-laps",
           "expansion-joints",
+          "treated-wood",
           "jumpers",
           "lugs",
           "listed-with",

@@ -20,7 +20,10 @@ public record RibBracket(
     @Doc("Length of its body along the seam or rib.") Optional<Length> bodyLength,
     @Doc("Whether it may sit over a clip.") Optional<Flag> overClip,
     @Doc("Metal of the body.") Optional<Choice<Metal>> metal,
-    @Doc("Mass of one, with its screws.") Optional<Mass> mass)
+    @Doc("Mass of one, with its screws.") Optional<Mass> mass,
+    @Doc("Its screws, where they meet the sheet.") Optional<Screws> screws,
+    @Doc("Whether a pad keeps its body apart from the sheet.") Optional<Flag> isolated,
+    @Doc("Whether it is sealed to the sheet with butyl or a pad.") Optional<Flag> sealed)
     implements RoofAttachment {
 
   /** The part of a rib a bracket bears on. */

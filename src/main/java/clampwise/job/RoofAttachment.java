@@ -33,6 +33,15 @@ public sealed interface RoofAttachment permits SeamClamp, RibBracket {
   /** Mass of one, with its screws. */
   Optional<Mass> mass();
 
+  /** Metal of its body. */
+  Optional<Choice<Metal>> metal();
+
+  /** Its screws, where they meet the sheet. */
+  Optional<Screws> screws();
+
+  /** Whether a pad keeps its body apart from the sheet. */
+  Optional<Flag> isolated();
+
   /** Whether it pins the panel to the structure, so that the panel cannot slide there. */
   boolean fixesPanel();
 }

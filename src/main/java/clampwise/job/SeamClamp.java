@@ -20,7 +20,9 @@ public record SeamClamp(
     @Doc("Whether it may sit over a clip.") Optional<Flag> overClip,
     @Doc("Tightening torque of its set screws.") Optional<Torque> torque,
     @Doc("Metal of the body.") Optional<Choice<Metal>> metal,
-    @Doc("Mass of one, with its screws.") Optional<Mass> mass)
+    @Doc("Mass of one, with its screws.") Optional<Mass> mass,
+    @Doc("Its screws, where they meet the sheet.") Optional<Screws> screws,
+    @Doc("Whether a pad keeps its body apart from the sheet.") Optional<Flag> isolated)
     implements RoofAttachment {
 
   @Override

@@ -21,8 +21,24 @@ public record Site(
     @Doc("Ground snow load.") Optional<Pressure> groundSnow,
     @Doc("Lowest expected ambient temperature.") Optional<Temperature> lowestTemperature,
     @Doc("Highest expected ambient temperature.") Optional<Temperature> highestTemperature,
-    @Doc("Corrosivity class of the air, C1 to CX.")
-        Optional<Choice<Site.Corrosivity>> corrosivity) {
+    @Doc("Corrosivity class of the air, C1 to CX.") Optional<Choice<Site.Corrosivity>> corrosivity,
+    @Doc("What lies around the building, as far as metals feel it.")
+        Optional<Choice<Site.Setting>> setting,
+    @Doc("How hot modules get there.") Optional<Site.ModuleTemperatures> moduleTemperatures) {
+
+  /** What lies around a building, as far as metals feel it. */
+  public enum Setting {
+    RURAL,
+    URBAN,
+    INDUSTRIAL,
+    COASTAL,
+    SHORE
+  }
+
+  /** The 98th percentile of the temperature of modules over a year. */
+  public record ModuleTemperatures(
+      @Doc("With an insulated back, 98th percentile of the year.") Optional<Temperature> insulated,
+      @Doc("In an open rack, 98th percentile of the year.") Optional<Temperature> open) {}
 
   /** Exposure category of the ground around the building, ASCE 7. */
   public enum Exposure {

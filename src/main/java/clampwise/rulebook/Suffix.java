@@ -23,6 +23,7 @@ final class Suffix {
       List.of(
           new Ending("WireM2", Units.SQUARE_MILLIMETRE),
           new Ending("M2", Units.SQUARE_METRE),
+          new Ending("CoatingM", Units.MICROMETRE),
           new Ending("M", Unit.METRE),
           new Ending("Rad", Units.DEGREE),
           new Ending("Pa", Units.PASCAL),

@@ -18,6 +18,7 @@ public enum Dimension {
   RESISTANCE,
   TEMPERATURE_RATE,
   DURATION,
+  COATING,
   WIRE_SIZE,
   NUMBER
 }

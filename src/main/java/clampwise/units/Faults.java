@@ -65,6 +65,7 @@ final class Faults {
       case RESISTANCE -> "a resistance";
       case TEMPERATURE_RATE -> "a change by temperature";
       case DURATION -> "a time";
+      case COATING -> "a thickness of a coating";
       case WIRE_SIZE -> "a wire size";
       case NUMBER -> "a number";
     };
@@ -87,7 +88,8 @@ final class Faults {
       case CURRENT -> "15 A";
       case RESISTANCE -> "0.1 ohm";
       case TEMPERATURE_RATE -> "-0.27 %/°C";
-      case DURATION -> "30 s";
+      case DURATION -> "30 s or 25 yr";
+      case COATING -> "20 µm or 0.8 mil";
       case WIRE_SIZE -> "6 AWG or 16 mm²";
       case NUMBER -> "2.5 or 33 %";
     };

@@ -2,6 +2,7 @@ package clampwise.units;
 
 import static clampwise.units.Dimension.ANGLE;
 import static clampwise.units.Dimension.AREA;
+import static clampwise.units.Dimension.COATING;
 import static clampwise.units.Dimension.CURRENT;
 import static clampwise.units.Dimension.DURATION;
 import static clampwise.units.Dimension.FORCE;
@@ -72,6 +73,11 @@ public final class Units {
   public static final Unit SECOND = Unit.of("s", DURATION, 1);
   public static final Unit MINUTE = Unit.of("min", DURATION, 60);
   public static final Unit HOUR = Unit.of("h", DURATION, 3600);
+
+  /** A mean year of the Gregorian calendar. */
+  public static final Unit YEAR = Unit.of("yr", DURATION, 365.2425 * 86_400);
+
+  public static final Unit MICROMETRE = Unit.of("µm", COATING, 1e-6);
 
   /** Share of a value by which it changes for each degree. */
   public static final Unit PERCENT_PER_DEGREE = Unit.of("%/°C", TEMPERATURE_RATE, 0.01);
@@ -177,6 +183,9 @@ public final class Units {
     table.add(SECOND, "sec", "second", "seconds");
     table.add(MINUTE, "minute", "minutes", "mins");
     table.add(HOUR, "hr", "hrs", "hour", "hours");
+    table.add(YEAR, "y", "yrs", "year", "years");
+    table.add(MICROMETRE, "um", "micron", "microns");
+    table.add(Unit.of("mil", COATING, 0.001 * INCH_M), "mils");
     table.add(PERCENT_PER_DEGREE, "%/c", "%/k");
     table.add(SQUARE_MILLIMETRE, "sqmm");
     table.add(KCMIL, "mcm");

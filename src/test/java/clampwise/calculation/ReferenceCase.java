@@ -40,7 +40,8 @@ record ReferenceCase(String source, String command, String symbol, String printe
             StaticsCases.ALL,
             ElectricalCases.ALL,
             AccuracyCases.ALL,
-            TakeoffCases.ALL)
+            TakeoffCases.ALL,
+            DurabilityCases.ALL)
         .flatMap(List::stream)
         .map(ReferenceCase::of)
         .toList();

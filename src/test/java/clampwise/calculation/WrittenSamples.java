@@ -16,7 +16,8 @@ final class WrittenSamples {
           StaticsSamples.ALL,
           ElectricalSamples.ALL,
           AccuracySamples.ALL,
-          TakeoffSamples.ALL);
+          TakeoffSamples.ALL,
+          DurabilitySamples.ALL);
 
   private WrittenSamples() {}
 

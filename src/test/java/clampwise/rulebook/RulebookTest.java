@@ -258,6 +258,7 @@ class RulebookTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Unreadable.NOTHING);
     Parts parts =
         new Parts(

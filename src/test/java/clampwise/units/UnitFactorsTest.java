@@ -25,6 +25,7 @@ import static tech.units.indriya.unit.Units.RADIAN;
 import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 import static tech.units.indriya.unit.Units.VOLT;
+import static tech.units.indriya.unit.Units.YEAR;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -136,6 +137,8 @@ class UnitFactorsTest {
     units.put("s", SECOND);
     units.put("min", MINUTE);
     units.put("h", HOUR);
+    units.put("yr", YEAR);
+    units.put("µm", MetricPrefix.MICRO(METRE));
     units.put("%/°C", PERCENT.divide(KELVIN));
     units.put("N/m", NEWTON.divide(METRE));
     units.put("kN/m", MetricPrefix.KILO(NEWTON).divide(METRE));
@@ -145,6 +148,7 @@ class UnitFactorsTest {
 
   private static void customary(Map<String, Unit<?>> units) {
     units.put("in", INCH);
+    units.put("mil", INCH.divide(1000));
     units.put("ft", FOOT);
     units.put("ft²", FOOT.pow(2));
     units.put("lb", POUND);

@@ -30,7 +30,16 @@ public record Standoff(double insulatedC, double openC) {
    * @return gap [m]
    */
   public Outcome<Term> show(Table.Row row, Source source, Work work) {
-    double limitC = row.number("limit");
+    return show(row.number("decay"), row.number("limit"), source, work);
+  }
+
+  /**
+   * The same for a module of another limit.
+   *
+   * @param decayM decay length X₀ [m]
+   * @param limitC greatest temperature T [°C]
+   */
+  public Outcome<Term> show(double decayM, double limitC, Source source, Work work) {
     if (openC >= limitC) {
       return new Outcome.NotApplicable<>("no gap suffices: the open rack is too hot already");
     }
@@ -39,7 +48,7 @@ public record Standoff(double insulatedC, double openC) {
       work.write(Line.given(none, source, "Any gap does: an insulated back stays cool enough."));
       return new Outcome.Result<>(none);
     }
-    return new Outcome.Result<>(gap(row.number("decay"), limitC, source, work));
+    return new Outcome.Result<>(gap(decayM, limitC, source, work));
   }
 
   private Term gap(double decayM, double limitC, Source source, Work work) {
@@ -53,6 +62,29 @@ public record Standoff(double insulatedC, double openC) {
             temperature("T_r", "open rack", openC));
     work.write(new Line(gap, "-X_0*ln(1-(T_0-T_m)/(T_0-T_r))", inputs, source, ""));
     return gap;
+  }
+
+  /**
+   * Temperature of a module at a gap, the inverse: T = T₀ - (T₀ - T∞)(1 - exp(-X/X₀)).
+   *
+   * @param decayM decay length X₀ [m]
+   * @param gapM gap X [m]
+   * @return 98th percentile of its temperature [°C]
+   */
+  public Term temperatureAt(double decayM, double gapM, Source source, Work work) {
+    double cooled = -Math.expm1(-gapM / decayM);
+    Term result =
+        temperature(
+            "T", "98th percentile of the module", insulatedC - (insulatedC - openC) * cooled);
+    work.write(
+        result,
+        "T_0-(T_0-T_r)*(1-exp(-X/X_0))",
+        source,
+        temperature("T_0", "insulated back", insulatedC),
+        temperature("T_r", "open rack", openC),
+        Term.length("X", "gap", gapM),
+        Term.length("X_0", "decay length", decayM));
+    return result;
   }
 
   private static Term temperature(String symbol, String meaning, double celsius) {

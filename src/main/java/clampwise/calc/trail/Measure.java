@@ -32,6 +32,7 @@ public enum Measure {
       case VOLTAGE -> Units.VOLT;
       case CURRENT -> Units.AMPERE;
       case DURATION -> Units.MINUTE;
+      case COATING -> Units.MICROMETRE;
       case RESISTANCE -> Units.OHM;
       case TEMPERATURE_RATE -> Units.PERCENT_PER_DEGREE;
       case WIRE_SIZE -> metric ? Units.SQUARE_MILLIMETRE : Units.KCMIL;

@@ -111,12 +111,14 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Unreadable.NOTHING);
   }
 
   private Panel panel() {
     return new Panel(
         choice(Panel.Kind.STANDING_SEAM),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -149,6 +151,7 @@ final class Jobs {
         seams,
         purlins,
         List.of(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -263,6 +266,7 @@ final class Jobs {
         Optional.empty(),
         Optional.empty(),
         List.of(zones),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -1,0 +1,53 @@
+package clampwise.facts.durability;
+
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What several parts do not say, for one line of the review. */
+final class Unsaid {
+
+  private record Part(String name, boolean lost) {}
+
+  private final Weathering weathering;
+  private final String what;
+  private final List<Part> parts = new ArrayList<>();
+
+  /**
+   * @param what what they do not say, such as {@code the metal of}
+   */
+  Unsaid(Weathering weathering, String what) {
+    this.weathering = weathering;
+    this.what = what;
+  }
+
+  /** Adds a part and the path of the value. */
+  void add(String name, String... path) {
+    Part part = new Part(name, weathering.unreadable().touches(path));
+    if (!parts.contains(part)) {
+      parts.add(part);
+    }
+  }
+
+  /** Tells it for a type of facts, once for those not given and once for those not readable. */
+  void tell(Class<? extends Fact> type, Subject subject) {
+    tell(type, subject, names(false), " is not given");
+    tell(type, subject, names(true), " could not be read");
+  }
+
+  private void tell(Class<? extends Fact> type, Subject subject, String names, String end) {
+    if (!names.isEmpty()) {
+      weathering.missing(type, subject, what + " " + names + end);
+    }
+  }
+
+  private String names(boolean lost) {
+    List<String> names =
+        parts.stream().filter(part -> part.lost() == lost).map(Part::name).toList();
+    int last = names.size() - 1;
+    return last < 1
+        ? String.join("", names)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+}

@@ -1,0 +1,30 @@
+package clampwise.facts.durability;
+
+import clampwise.catalogue.Limit;
+import clampwise.facts.Fact;
+import clampwise.finding.Subject;
+import clampwise.source.Span;
+import clampwise.units.Unit;
+import java.util.Optional;
+
+/**
+ * A module uphill of something that water and debris pile up at.
+ *
+ * @param module its name, or {@code no module}
+ * @param obstruction name of what stands below it
+ * @param distanceM distance between the two up the slope [m]
+ * @param leastM distance asked for [m]
+ * @param shortM what is missing [m]
+ */
+public record UphillDistance(
+    Subject subject,
+    Subject cause,
+    Span at,
+    Unit shown,
+    String module,
+    String obstruction,
+    double distanceM,
+    double leastM,
+    double shortM,
+    Optional<Limit> limitFrom)
+    implements Fact {}

@@ -1,0 +1,167 @@
+package clampwise.facts.durability;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import clampwise.facts.BaseJob;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Couples of metals in four steps, and the order of water. */
+class CoupleFactsTest {
+
+  private static final String NOTHING_ELSE = "planes: {south: {obstructions: ~}}\n";
+
+  private static BaseJob job(String over) {
+    return BaseJob.with("weathered-roof", over + NOTHING_ELSE);
+  }
+
+  private static MetalCouple body(BaseJob job) {
+    return named(job, "clamp SC-1 (");
+  }
+
+  private static MetalCouple named(BaseJob job, String start) {
+    return job.facts(MetalCouple.class).stream()
+        .filter(fact -> fact.part().startsWith(start))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Differences and verdicts of the trade in handbook table 2.4 [computed; read and practice]. */
+  @ParameterizedTest
+  @CsvSource({
+    "steel, AZ50, aluminium, 0.30, false, true",
+    "steel, G90, aluminium, 0.30, false, true",
+    "steel, G90, stainless-steel, 0.70, false, true",
+    "aluminium, ~, stainless-steel, 0.40, false, true",
+    "copper, ~, aluminium, 0.55, true, false",
+    "steel, AZ50, copper, 0.85, true, false",
+    "zinc, ~, copper, 0.90, true, false",
+    "stainless-steel, ~, steel, 0.35, false, false",
+    "stainless-steel, ~, aluminium, 0.40, false, false"
+  })
+  void aPartOnTheSheetIsJudgedAsInHandbookTable24(
+      String sheet, String coating, String part, double volts, boolean never, boolean accepted) {
+    String over =
+        """
+        panels: {steel seams: {metal: %s, coating: %s}}
+        parts: {seam-clamps: {SC-1: {metal: %s}}}
+        """
+            .formatted(sheet, coating, part);
+
+    MetalCouple couple = body(job(over));
+
+    assertThat(couple.differenceV()).isCloseTo(volts, within(1e-9));
+    assertThat(couple.never()).isEqualTo(never);
+    assertThat(couple.accepted()).isEqualTo(accepted);
+  }
+
+  /** Handbook table 2.4: 0.15 V harsh, 0.25 V normal [read]; which class is which is practice. */
+  @ParameterizedTest
+  @CsvSource({"C1, 0.25", "C2, 0.25", "C3, 0.15", "C4, 0.15", "C5, 0.15", "CX, 0.15"})
+  void theAirDecidesHowFarApartMetalsMayBe(String air, double volts) {
+    assertThat(body(job("site: {corrosivity: %s}\n".formatted(air))).mostV()).isEqualTo(volts);
+  }
+
+  @Test
+  void airThatIsNotKnownCountsAsHarsh() {
+    assertThat(body(job("site: {corrosivity: ~, setting: ~}\n")).mostV()).isEqualTo(0.15);
+  }
+
+  @Test
+  void theSettingStandsInForTheClass() {
+    List<StainlessInAir> screws =
+        job("site: {corrosivity: ~, setting: shore}\n").facts(StainlessInAir.class);
+
+    assertThat(screws).hasSize(3).allMatch(fact -> fact.air().equals("C5"));
+    assertThat(screws).allMatch(fact -> fact.airFrom().contains("shore"));
+  }
+
+  @Test
+  void coatingsThatAreNotKnownLeaveTheSheetUnchecked() {
+    BaseJob job = job("panels: {steel seams: {coating: ZM310}}\n");
+
+    assertThat(job.missing(MetalCouple.class))
+        .containsExactly("coating ZM310 of steel seams is not known");
+    assertThat(job.missing(GraphiteMarks.class))
+        .containsExactly("coating ZM310 of steel seams is not known");
+  }
+
+  @Test
+  void partsThatSayNothingAreOneReason() {
+    String over =
+        """
+        parts:
+          mid-clamps: {MC-1: {metal: ~, screws: ~}}
+          end-clamps: {EC-1: {metal: ~, screws: ~}}
+        """;
+
+    assertThat(job(over).missing(MetalCouple.class))
+        .containsExactly("the metal of EC-1 and MC-1 is not given");
+    assertThat(job(over).missing(StainlessInAir.class))
+        .containsExactly("the grade of the screws of EC-1 and MC-1 is not given");
+  }
+
+  @Test
+  void withoutAWordOnRoofAndAirNothingIsAskedAndOneReasonIsGiven() {
+    BaseJob job = job("site: {corrosivity: ~, setting: ~, module-temperatures: ~}\nroof: ~\n");
+
+    assertThat(job.facts(MetalCouple.class)).isEmpty();
+    assertThat(job.missing(MetalCouple.class))
+        .containsExactlyElementsOf(job.missing(RoofLife.class))
+        .containsExactly(
+            "the job says nothing about the state of the roof and what meets it (roof)");
+  }
+
+  @Test
+  void aCopperRoofIsAskedAboutEvenThen() {
+    String over =
+        """
+        site: {corrosivity: ~, setting: ~, module-temperatures: ~}
+        roof: ~
+        panels: {steel seams: {metal: copper, coating: ~}}
+        """;
+
+    assertThat(body(job(over)).never()).isTrue();
+  }
+
+  @Test
+  void aTinnedLugOnTheFrameIsAccepted() {
+    assertThat(named(job(""), "lug LG-1"))
+        .matches(fact -> fact.accepted() && fact.differenceV() == 0.25);
+  }
+
+  /** Job map G3: copper may lie below zinc, not above it [read]. */
+  @ParameterizedTest
+  @CsvSource({"8.5, true, 3", "0.5, true, 0", "3.69, true, 1"})
+  void onlyModulesDownTheSlopeAreInTheWay(double upM, boolean harmful, int below) {
+    String over =
+        """
+        panels: {steel seams: {metal: stainless-steel, coating: ~}}
+        parts: {seam-clamps: {SC-1: {metal: stainless-steel}}}
+        planes:
+          south:
+            obstructions:
+              skylight: ~
+              fan curb: ~
+              flue: ~
+              vent: {metal: copper, at: [7 m, %s m]}
+        """;
+    RunoffOrder water = BaseJob.with("weathered-roof", over.formatted(upM)).only(RunoffOrder.class);
+
+    assertThat(water.harmful()).isEqualTo(harmful);
+    assertThat(water.below()).isEqualTo(below);
+  }
+
+  @Test
+  void aMetalThatHasToGoAnywayIsNotAskedAboutItsWater() {
+    String over =
+        "planes: {south: {obstructions: {skylight: ~, fan curb: ~, vent: {metal: copper}}}}";
+    BaseJob job = BaseJob.with("weathered-roof", over);
+
+    assertThat(named(job, "vent").never()).isTrue();
+    assertThat(job.facts(RunoffOrder.class)).isEmpty();
+  }
+}
