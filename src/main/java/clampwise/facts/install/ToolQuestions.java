@@ -8,23 +8,42 @@ import clampwise.job.Install.Joint;
 import clampwise.job.Install.Tool;
 import clampwise.job.Named;
 import clampwise.units.Unit;
+import java.util.Collection;
 import java.util.Optional;
 
 /** Asks of the tools whether their certificates hold, and what tightens set screws. */
 record ToolQuestions(SiteWork work) {
 
+  private static final Subject TOOLS = SiteWork.INSTALL.part("tools");
+
   static void ask(SiteWork work) {
     if (work.install().tools().isEmpty()) {
       String reason = work.lacks("what tightens the screws", "tools");
-      Subject tools = SiteWork.INSTALL.part("tools");
-      work.missing(ToolCertificate.class, tools, reason);
-      work.missing(SetScrewTool.class, tools, reason);
+      work.missing(ToolCertificate.class, TOOLS, reason);
+      work.missing(SetScrewTool.class, TOOLS, reason);
       return;
     }
     ToolQuestions questions = new ToolQuestions(work);
+    questions.tellUnnamed(work.install().tools().all());
     for (Named.Item<Tool> item : work.install().tools().all()) {
       questions.askCertificate(item);
       questions.askSetScrews(item);
+    }
+  }
+
+  /** A list of tools that leaves out the one that matters says nothing of it. */
+  private void tellUnnamed(Collection<Named.Item<Tool>> tools) {
+    boolean torque = tools.stream().anyMatch(item -> item.value().kind().value().measures());
+    if (!torque) {
+      work.missing(ToolCertificate.class, TOOLS, "no torque tool is named");
+    }
+    boolean used = UsedParts.of(work).stream().anyMatch(part -> part.joint() == Joint.SET_SCREWS);
+    boolean named =
+        tools.stream()
+            .flatMap(item -> item.value().tightens().stream())
+            .anyMatch(joint -> joint.value() == Joint.SET_SCREWS);
+    if (used && !named) {
+      work.missing(SetScrewTool.class, TOOLS, "no tool is named that tightens the set screws");
     }
   }
 

@@ -86,6 +86,16 @@ class InstallFactsTest {
   }
 
   @Test
+  void aListOfToolsWithoutTheOneForSetScrewsSaysNothingOfThem() {
+    BaseJob job = with("{tools: {TW-1: {kind: hand-tool, tightens: [module-clamps]}}}");
+
+    assertThat(job.facts(SetScrewTool.class)).isEmpty();
+    assertThat(job.missing(SetScrewTool.class))
+        .containsExactly("no tool is named that tightens the set screws");
+    assertThat(job.missing(ToolCertificate.class)).containsExactly("no torque tool is named");
+  }
+
+  @Test
   void withoutADayOfWorkNoCertificateIsChecked() {
     BaseJob job = with("{begins: ~, ends: ~}");
 
