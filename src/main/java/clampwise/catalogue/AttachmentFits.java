@@ -2,15 +2,18 @@ package clampwise.catalogue;
 
 import clampwise.catalogue.Fits.Need;
 import clampwise.catalogue.Fits.Sieved;
+import clampwise.job.Choice;
 import clampwise.job.LengthRange;
 import clampwise.job.Metal;
 import clampwise.job.Named.Item;
 import clampwise.job.Panel;
 import clampwise.job.Panel.Kind;
+import clampwise.job.Quantity;
 import clampwise.job.Quantity.Length;
 import clampwise.job.RibBracket;
 import clampwise.job.RoofAttachment;
 import clampwise.job.SeamClamp;
+import clampwise.units.QuantityPrint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,6 +22,14 @@ import java.util.function.Predicate;
 
 /** Finds seam clamps and rib brackets that fit a roof covering. */
 public final class AttachmentFits {
+
+  private static final String KIND = "the kind of covering";
+  private static final String PROFILE = "the profile";
+  private static final String HEIGHT = "the height";
+  private static final String TOP = "the top width";
+  private static final String METAL = "the metal";
+  private static final String THICKNESS = "the thickness";
+  private static final String SUBSTRATE = "the substrate";
 
   private record Candidate(String name, RoofAttachment part) {}
 
@@ -34,7 +45,7 @@ public final class AttachmentFits {
         Comparator.comparingDouble((Candidate c) -> -TestedRows.mostUpN(panel, c.part()))
             .thenComparing(Candidate::name);
     List<String> names = sieved.left().stream().sorted(strongest).map(Candidate::name).toList();
-    return new Fits(names, sieved.obstacle());
+    return new Fits(names, sieved.obstacle().map(property -> told(property, panel)));
   }
 
   private static List<Candidate> candidates(Catalogue catalogue) {
@@ -50,14 +61,41 @@ public final class AttachmentFits {
 
   private static List<Need<Candidate>> needs(Panel panel) {
     return List.of(
-        need("kind", part -> part instanceof SeamClamp == isSeamed(panel)),
-        need("profile", part -> hasProfile(part, panel)),
-        need("height", part -> within(height(part), panel.height())),
-        need("top width", part -> within(top(part), panel.topWidth())),
-        need("clips", part -> !(part.fixesPanel() && floats(panel))),
-        need("metal", part -> anyRow(part, row -> TestedRows.sameMetal(row, panel))),
-        need("thickness", part -> thickEnough(part, panel)),
-        need("substrate", part -> isTestedOn(part, panel)));
+        need(KIND, part -> part instanceof SeamClamp == isSeamed(panel)),
+        need(PROFILE, part -> hasProfile(part, panel)),
+        need(HEIGHT, part -> within(height(part), panel.height())),
+        need(TOP, part -> within(top(part), panel.topWidth())),
+        need("a flat to bear on", part -> !(needsFlat(part) && isWave(panel))),
+        need("the floating clips", part -> !(part.fixesPanel() && floats(panel))),
+        need(METAL, part -> anyRow(part, row -> TestedRows.sameMetal(row, panel))),
+        need(THICKNESS, part -> thickEnough(part, panel)),
+        need(SUBSTRATE, part -> isTestedOn(part, panel)));
+  }
+
+  /** A property with what the covering has. */
+  private static String told(String property, Panel panel) {
+    Optional<?> value =
+        switch (property) {
+          case KIND -> Optional.of(panel.kind());
+          case PROFILE -> panel.profile();
+          case HEIGHT -> panel.height();
+          case TOP -> panel.topWidth();
+          case METAL -> panel.metal();
+          case THICKNESS -> panel.thickness();
+          case SUBSTRATE -> panel.substrate();
+          default -> Optional.empty();
+        };
+    return property + value.map(AttachmentFits::inBrackets).orElse("");
+  }
+
+  private static String inBrackets(Object value) {
+    String text = value.toString();
+    if (value instanceof Quantity size) {
+      text = QuantityPrint.text(size.si(), size.unit());
+    } else if (value instanceof Choice<?>) {
+      text = text.replace('-', ' ');
+    }
+    return " (" + text + ")";
   }
 
   private static Need<Candidate> need(String property, Predicate<RoofAttachment> met) {
@@ -66,6 +104,15 @@ public final class AttachmentFits {
 
   private static boolean isSeamed(Panel panel) {
     return panel.kind().value() == Kind.STANDING_SEAM;
+  }
+
+  private static boolean isWave(Panel panel) {
+    return panel.kind().value() == Kind.CORRUGATED && panel.topWidth().isEmpty();
+  }
+
+  private static boolean needsFlat(RoofAttachment part) {
+    return part instanceof RibBracket bracket
+        && bracket.bearsOn().filter(b -> b.value() == RibBracket.Bearing.FLAT).isPresent();
   }
 
   private static boolean floats(Panel panel) {

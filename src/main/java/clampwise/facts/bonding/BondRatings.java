@@ -1,5 +1,9 @@
 package clampwise.facts.bonding;
 
+import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.ClampFits;
+import clampwise.catalogue.Fits;
+import clampwise.catalogue.Fits.Need;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.layout.Attachment;
@@ -10,23 +14,24 @@ import clampwise.finding.Subject;
 import clampwise.job.Bonding;
 import clampwise.job.BondingPart;
 import clampwise.job.Flag;
-import clampwise.job.ModuleClamp;
 import clampwise.job.Named;
 import clampwise.job.Text;
 import clampwise.units.Unit;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Asks of each part that ties frames together or to ground whether it is rated for bonding. */
 final class BondRatings {
 
   private final BondParts parts;
+  private final Catalogue catalogue;
   private final Answers answers;
 
-  private BondRatings(BondParts parts, Answers answers) {
-    this.parts = parts;
+  private BondRatings(Layout layout, Bonding bonding, Answers answers) {
+    this.parts = BondParts.of(layout, bonding);
+    this.catalogue = layout.catalogue().with(layout.job());
     this.answers = answers;
   }
 
@@ -36,24 +41,26 @@ final class BondRatings {
       Unsaid.tell(BondRating.class, layout, answers);
       return;
     }
-    BondRatings ratings = new BondRatings(BondParts.of(layout, bonding.get()), answers);
+    BondRatings ratings = new BondRatings(layout, bonding.get(), answers);
     layout.fields().forEach(ratings::judgeClamps);
     bonding.get().jumpers().stream()
         .map(ratings.parts::jumper)
         .distinct()
-        .forEach(part -> ratings.judge(part, ratings.rated(ratings.parts.parts().jumpers())));
+        .forEach(
+            part ->
+                ratings.judge(part, () -> ratings.rated(ratings.parts.parts().jumpers(), part)));
     bonding.get().lugs().stream()
         .map(ratings.parts::lug)
         .distinct()
-        .forEach(part -> ratings.judge(part, ratings.rated(ratings.parts.parts().lugs())));
+        .forEach(
+            part -> ratings.judge(part, () -> ratings.rated(ratings.parts.parts().lugs(), part)));
   }
 
   private void judgeClamps(FieldLayout field) {
-    Optional<String> fitting = fitting(field);
     used(field)
         .distinct()
         .map(name -> parts.midClamp(field, name))
-        .forEach(part -> judge(part, fitting));
+        .forEach(part -> judge(part, () -> fitting(field, part)));
   }
 
   private static Stream<Optional<Text>> used(FieldLayout field) {
@@ -66,7 +73,7 @@ final class BondRatings {
     return stacked ? Stream.of(field.field().midClamp()) : Stream.empty();
   }
 
-  private void judge(BondPart part, Optional<String> fitting) {
+  private void judge(BondPart part, Supplier<String> fitting) {
     Subject subject = part.user().part(part.kind() + part.name().map(n -> " " + n).orElse(""));
     if (part.doubt().isPresent()) {
       answers.missing(BondRating.class, subject, part.doubt().get(), part.at());
@@ -75,7 +82,8 @@ final class BondRatings {
     }
   }
 
-  private static BondRating rating(BondPart part, Subject subject, Optional<String> fitting) {
+  private static BondRating rating(BondPart part, Subject subject, Supplier<String> fitting) {
+    boolean rated = part.rated().filter(Flag::value).isPresent();
     String name = part.name().map(Text::value).orElse("");
     return new BondRating(
         subject,
@@ -84,37 +92,24 @@ final class BondRatings {
         Unit.NUMBER,
         part.kind(),
         name,
-        part.rated().filter(Flag::value).isPresent(),
-        fitting);
+        rated,
+        rated ? Optional.empty() : Optional.of(fitting.get()));
   }
 
-  /** Mid clamps that bond and grip the frames of a field. */
-  private Optional<String> fitting(FieldLayout field) {
-    Optional<Double> heightM = field.type().frameHeight().map(height -> height.m());
-    return names(
-        parts.parts().midClamps(), clamp -> bonds(clamp.bonding()) && grips(clamp, heightM));
+  /** Mid clamps that bond, grip the frames of a field and suit the gap between its rows. */
+  private String fitting(FieldLayout field, BondPart part) {
+    ClampFits clamps = ClampFits.in(catalogue);
+    field.type().frameHeight().ifPresent(h -> clamps.gripping(h.m(), h.unit()));
+    return told(clamps.bonding(true).mid(), part);
   }
 
-  private static boolean grips(ModuleClamp clamp, Optional<Double> heightM) {
-    return heightM
-        .flatMap(height -> clamp.frameHeight().map(range -> range.contains(height)))
-        .orElse(true);
+  private String rated(Named<BondingPart> shelf, BondPart part) {
+    List<Need<BondingPart>> needs =
+        List.of(new Need<>("bonding", other -> other.bonding().filter(Flag::value).isPresent()));
+    return told(Fits.of(shelf, needs, other -> 0), part);
   }
 
-  private Optional<String> rated(Named<BondingPart> shelf) {
-    return names(shelf, part -> bonds(part.bonding()));
-  }
-
-  private static boolean bonds(Optional<Flag> flag) {
-    return flag.filter(Flag::value).isPresent();
-  }
-
-  private static <T> Optional<String> names(Named<T> shelf, Function<T, Boolean> wanted) {
-    String names =
-        shelf.all().stream()
-            .filter(item -> wanted.apply(item.value()))
-            .map(item -> item.name().value())
-            .collect(Collectors.joining(" or "));
-    return Optional.of(names).filter(text -> !text.isEmpty());
+  private static String told(Fits fits, BondPart part) {
+    return fits.told("another " + part.kind());
   }
 }

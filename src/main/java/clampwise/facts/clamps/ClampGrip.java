@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param clamp kind and name of the clamp
  * @param gripM how far it reaches over a frame, less what a gap wider than its own costs [m]
  * @param leastM least grip [m]
+ * @param fitting what to use instead
  */
 public record ClampGrip(
     Subject subject,
@@ -23,5 +24,6 @@ public record ClampGrip(
     String clamp,
     double gripM,
     double leastM,
-    Optional<Limit> limitFrom)
+    Optional<Limit> limitFrom,
+    Optional<String> fitting)
     implements Fact {}

@@ -1,6 +1,7 @@
 package clampwise.facts.clamps;
 
 import clampwise.calc.Snap;
+import clampwise.catalogue.ClampFits;
 import clampwise.catalogue.Limit;
 import clampwise.facts.clamps.ClampUse.Role;
 import clampwise.facts.layout.Attachment;
@@ -82,7 +83,24 @@ final class ClampGrips {
     }
   }
 
+  /** Clamps that reach far enough over the frames of the field, and none of their lips too far. */
+  private Optional<String> fitting(ClampUse use, boolean wanted) {
+    if (!wanted) {
+      return Optional.empty();
+    }
+    double lipM =
+        types.values().stream()
+            .flatMap(type -> type.frameLip().stream())
+            .mapToDouble(lip -> Snap.m(lip.m()))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    ClampParts parts = ClampParts.of(asked.layout());
+    ClampFits suiting = parts.suiting(asked.field(), use).reaching(Snap.m(least.si()), lipM);
+    return Optional.of(parts.told(suiting, use));
+  }
+
   private ClampGrip grip(ClampUse use, Length depth) {
+    double gripM = Snap.m(depth.m() - lostM(use));
     return new ClampGrip(
         subject(use),
         cause(use).part("grip"),
@@ -90,9 +108,10 @@ final class ClampGrips {
         depth.unit(),
         asked.field().name(),
         use.word(),
-        Snap.m(depth.m() - lostM(use)),
+        gripM,
         Snap.m(least.si()),
-        Optional.of(least));
+        Optional.of(least),
+        fitting(use, gripM < Snap.m(least.si())));
   }
 
   /** Half of what a row gap is wider than the clamp sets it. */
@@ -117,7 +136,8 @@ final class ClampGrips {
                         use.word(),
                         name,
                         Snap.m(depth.m()),
-                        Snap.m(lip.m()))),
+                        Snap.m(lip.m()),
+                        fitting(use, Snap.m(depth.m()) > Snap.m(lip.m())))),
             () -> {
               String what = "the width of the frame's lip of module " + name;
               String reason = asked.unreadable().missing(what, "modules", name, "frame-lip");

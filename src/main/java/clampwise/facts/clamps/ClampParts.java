@@ -2,14 +2,17 @@ package clampwise.facts.clamps;
 
 import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.ClampFits;
+import clampwise.catalogue.Fits;
 import clampwise.facts.clamps.ClampUse.Role;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.Attachment.Kind;
+import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
 import clampwise.job.Flag;
 import clampwise.job.ModuleClamp;
 import clampwise.job.Named;
 import clampwise.job.Text;
+import clampwise.units.Unit;
 import java.util.Optional;
 
 /** The mid and end clamps a job can use: its own before those of the catalogue. */
@@ -33,13 +36,24 @@ record ClampParts(Catalogue all) {
   }
 
   /**
-   * The clamps that grip a frame height where this one does not, in a text such as {@code A or B};
-   * only bonding ones where this one is bonding.
+   * What to use where a clamp does not grip a frame height, in a text such as {@code A or B}; only
+   * bonding ones where this one is bonding.
    */
-  Optional<String> gripping(ClampUse instead, double frameHeightM) {
-    boolean bonding = instead.clamp().bonding().filter(Flag::value).isPresent();
-    return instead.role() == Role.MID
-        ? ClampFits.mid(all, frameHeightM, bonding).best()
-        : ClampFits.end(all, frameHeightM, bonding).best();
+  String gripping(ClampUse instead, double frameHeightM, Unit unit) {
+    return told(ClampFits.in(all).gripping(frameHeightM, unit), instead);
+  }
+
+  /** Clamps that grip the frames of a field in the gap between its rows. */
+  ClampFits suiting(FieldLayout field, ClampUse instead) {
+    ClampFits fits = ClampFits.in(all);
+    field.type().frameHeight().ifPresent(h -> fits.gripping(h.m(), h.unit()));
+    return instead.role() == Role.MID ? fits.across(field.rowGapM()) : fits;
+  }
+
+  /** Clamps of the kind of another one that also bond if that one does, or why there are none. */
+  String told(ClampFits wanted, ClampUse instead) {
+    ClampFits all = wanted.bonding(instead.clamp().bonding().filter(Flag::value).isPresent());
+    Fits fits = instead.role() == Role.MID ? all.mid() : all.end();
+    return fits.without(instead.name().value()).told("another " + instead.role().word());
   }
 }

@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The gap between rows beside the gap that the mid clamp needs between two frames.
@@ -17,6 +18,7 @@ import java.util.Map;
  * @param clamp name of the mid clamp
  * @param gapM gap between the rows [m]
  * @param leastM gap the clamp sets between two frames [m]
+ * @param fitting what to use instead
  */
 public record ClampWidth(
     Subject subject,
@@ -26,5 +28,6 @@ public record ClampWidth(
     String field,
     String clamp,
     double gapM,
-    double leastM)
+    double leastM,
+    Optional<String> fitting)
     implements Fact {}

@@ -114,8 +114,14 @@ final class FrameFits {
   }
 
   private Optional<String> fitting(HeldFrame frame, double heightM) {
-    return fitting.computeIfAbsent(
-        frame.combination(), key -> parts.gripping(frame.use(), heightM));
+    return frame.isOutOfRange()
+        ? fitting.computeIfAbsent(frame.combination(), key -> Optional.of(told(frame, heightM)))
+        : Optional.empty();
+  }
+
+  private String told(HeldFrame frame, double heightM) {
+    Unit unit = frame.module().type().frameHeight().orElseThrow().unit();
+    return parts.gripping(frame.use(), heightM, unit);
   }
 
   private void tell(HeldFrame frame, String reason) {

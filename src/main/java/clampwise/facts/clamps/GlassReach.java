@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How far a clamp reaches over the frame of a module type, beside the width of the frame's lip.
@@ -13,6 +14,7 @@ import java.util.Map;
  * @param type name of the module type
  * @param depthM reach of the clamp [m]
  * @param lipM width of the lip, up to the glass [m]
+ * @param fitting what to use instead
  */
 public record GlassReach(
     Subject subject,
@@ -23,5 +25,6 @@ public record GlassReach(
     String clamp,
     String type,
     double depthM,
-    double lipM)
+    double lipM,
+    Optional<String> fitting)
     implements Fact {}

@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Whether a module type is listed with a part that holds it.
@@ -18,6 +19,7 @@ import java.util.List;
  * @param listings how often the module's listing names the part
  * @param least how often it has to
  * @param listed what the listing names
+ * @param fitting what to use instead
  */
 public record ListedPart(
     Subject subject,
@@ -28,7 +30,8 @@ public record ListedPart(
     String part,
     int listings,
     int least,
-    List<String> listed)
+    List<String> listed,
+    Optional<String> fitting)
     implements Fact {
 
   @Override

@@ -1,5 +1,9 @@
 package clampwise.facts.clamps;
 
+import clampwise.catalogue.AttachmentFits;
+import clampwise.catalogue.Catalogue;
+import clampwise.catalogue.ClampFits;
+import clampwise.catalogue.Fits;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.finding.Subject;
@@ -12,6 +16,8 @@ import java.util.stream.Stream;
 
 /** Asks of each module type of a field whether it is listed with the parts that hold it. */
 final class ListedParts {
+
+  private static final String ATTACHMENT = "attachment";
 
   private final FieldCase asked;
   private final Map<String, Used> used = new LinkedHashMap<>();
@@ -35,14 +41,14 @@ final class ListedParts {
   }
 
   private void add(Attachment attachment) {
-    attachment.grips().forEach(grip -> add(grip.module(), "attachment", attachment.part()));
+    attachment.grips().forEach(grip -> add(grip.module(), ATTACHMENT, attachment.part()));
   }
 
   private void addAttachments() {
     asked
         .field()
         .modules()
-        .forEach(module -> add(module, "attachment", asked.field().field().attachment()));
+        .forEach(module -> add(module, ATTACHMENT, asked.field().field().attachment()));
   }
 
   /** A clamp that does not grip the frame is told as such. */
@@ -84,7 +90,27 @@ final class ListedParts {
         name,
         (int) Stream.of(name).filter(listed::contains).count(),
         1,
-        listed);
+        listed,
+        listed.contains(name) ? Optional.empty() : Optional.of(fitting(part, listed)));
+  }
+
+  private String fitting(Used part, List<String> listed) {
+    return fits(part).among(listed, "the listing of the module").told("another " + word(part));
+  }
+
+  private static String word(Used part) {
+    return part.kind.equals(ATTACHMENT) ? "seam clamp or rib bracket" : part.kind;
+  }
+
+  /** Parts of the kind that suit frame or covering. */
+  private Fits fits(Used part) {
+    Catalogue all = ClampParts.of(asked.layout()).all();
+    if (part.kind.equals(ATTACHMENT)) {
+      return asked.plane().panel().map(panel -> AttachmentFits.of(all, panel)).orElse(Fits.NONE);
+    }
+    ClampFits clamps = ClampFits.in(all);
+    part.module.type().frameHeight().ifPresent(h -> clamps.gripping(h.m(), h.unit()));
+    return part.kind.equals(ClampUse.Role.MID.word()) ? clamps.mid() : clamps.end();
   }
 
   private Subject subject(Used part) {

@@ -56,7 +56,8 @@ final class RowGaps {
         asked.field().name(),
         use.name().value(),
         gapM,
-        Snap.m(most.m()));
+        Snap.m(most.m()),
+        fitting(gapM > Snap.m(most.m())));
   }
 
   private ClampWidth width(Length set) {
@@ -68,7 +69,15 @@ final class RowGaps {
         asked.field().name(),
         use.name().value(),
         gapM,
-        Snap.m(set.m()));
+        Snap.m(set.m()),
+        fitting(gapM < Snap.m(set.m())));
+  }
+
+  private Optional<String> fitting(boolean wanted) {
+    ClampParts parts = ClampParts.of(asked.layout());
+    return wanted
+        ? Optional.of(parts.told(parts.suiting(asked.field(), use), use))
+        : Optional.empty();
   }
 
   private void tell(Class<? extends Fact> question) {

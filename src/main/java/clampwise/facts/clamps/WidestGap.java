@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The gap between rows beside the widest that the mid clamp holds.
@@ -17,6 +18,7 @@ import java.util.Map;
  * @param clamp name of the mid clamp
  * @param gapM gap between the rows [m]
  * @param mostM widest gap the clamp holds [m]
+ * @param fitting what to use instead
  */
 public record WidestGap(
     Subject subject,
@@ -26,5 +28,6 @@ public record WidestGap(
     String field,
     String clamp,
     double gapM,
-    double mostM)
+    double mostM,
+    Optional<String> fitting)
     implements Fact {}

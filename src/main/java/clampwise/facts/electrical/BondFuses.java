@@ -3,12 +3,15 @@ package clampwise.facts.electrical;
 import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
+import clampwise.catalogue.Fits;
+import clampwise.catalogue.Fits.Need;
 import clampwise.facts.electrical.GroundingSizing.Least;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Bonding;
 import clampwise.job.BondingPart;
 import clampwise.job.Circuit.Kind;
+import clampwise.job.Flag;
 import clampwise.job.ModuleClamp;
 import clampwise.job.ModuleElectrics;
 import clampwise.job.Named;
@@ -16,6 +19,7 @@ import clampwise.job.Parts;
 import clampwise.job.Quantity.Current;
 import clampwise.job.Quantity.WireSize;
 import clampwise.job.Text;
+import clampwise.units.QuantityPrint;
 import clampwise.units.Units;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,7 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Holds the fuse that bonding parts were tested for, and jumpers, against what they may carry. */
 record BondFuses(Wiring wiring) {
@@ -35,7 +38,11 @@ record BondFuses(Wiring wiring) {
 
   /** A kind of part, with what its parts were tested for. */
   private record Kindred<T>(
-      String kind, String shelf, Named<T> parts, Function<T, Optional<Current>> rated) {}
+      String kind,
+      String shelf,
+      Named<T> parts,
+      Function<T, Optional<Current>> rated,
+      Function<T, Optional<Flag>> bonds) {}
 
   static void ask(Wiring wiring) {
     new BondFuses(wiring).ask();
@@ -43,12 +50,22 @@ record BondFuses(Wiring wiring) {
 
   private void ask() {
     Kindred<BondingPart> lugs =
-        new Kindred<>("lug", "lugs", parts().lugs(), BondingPart::seriesFuseAtMost);
+        new Kindred<>(
+            "lug", "lugs", parts().lugs(), BondingPart::seriesFuseAtMost, BondingPart::bonding);
     Kindred<BondingPart> jumpers =
-        new Kindred<>("jumper", "jumpers", parts().jumpers(), BondingPart::seriesFuseAtMost);
+        new Kindred<>(
+            "jumper",
+            "jumpers",
+            parts().jumpers(),
+            BondingPart::seriesFuseAtMost,
+            BondingPart::bonding);
     Kindred<ModuleClamp> clamps =
         new Kindred<>(
-            "mid clamp", "mid-clamps", parts().midClamps(), ModuleClamp::seriesFuseAtMost);
+            "mid clamp",
+            "mid-clamps",
+            parts().midClamps(),
+            ModuleClamp::seriesFuseAtMost,
+            ModuleClamp::bonding);
     LugQuestions.names(wiring).forEach(name -> ask(lugs, name));
     jumperNames().forEach(name -> ask(jumpers, name));
     clampNames().forEach(name -> ask(clamps, name));
@@ -115,18 +132,31 @@ record BondFuses(Wiring wiring) {
                   rated.get().a(),
                   fused.module,
                   fused.fuseA,
-                  fitting(kindred, fused.fuseA)));
+                  rated.get().a() < fused.fuseA
+                      ? fitting(kindred, name, fused.fuseA)
+                      : Optional.empty()));
     }
   }
 
-  private static <T> Optional<String> fitting(Kindred<T> kindred, double fuseA) {
-    String names =
-        kindred.parts.all().stream()
-            .filter(
-                item -> kindred.rated.apply(item.value()).filter(a -> a.a() >= fuseA).isPresent())
-            .map(item -> item.name().value())
-            .collect(Collectors.joining(" or "));
-    return Optional.of(names).filter(text -> !text.isEmpty());
+  private <T> Optional<String> fitting(Kindred<T> kindred, Text name, double fuseA) {
+    List<Need<T>> needs =
+        List.of(
+            new Need<>("the frame height", part -> grips(part, name)),
+            new Need<>("bonding", part -> kindred.bonds.apply(part).map(Flag::value).orElse(true)),
+            new Need<>(
+                "the series fuse (" + QuantityPrint.text(fuseA, Units.AMPERE) + ")",
+                part -> kindred.rated.apply(part).filter(a -> a.a() >= fuseA).isPresent()));
+    Fits fits = Fits.of(kindred.parts, needs, part -> 0);
+    return Optional.of(fits.without(name.value()).told("another " + kindred.kind));
+  }
+
+  /** Whether a clamp in place of another one grips all frames that one has to grip. */
+  private <T> boolean grips(T part, Text instead) {
+    return !(part instanceof ModuleClamp clamp)
+        || wiring.layout().fields().stream()
+            .filter(field -> field.field().midClamp().filter(instead::equals).isPresent())
+            .flatMap(field -> field.type().frameHeight().stream())
+            .allMatch(h -> clamp.frameHeight().map(range -> range.contains(h.m())).orElse(true));
   }
 
   /** The module of the layout that may have the largest fuse. */
@@ -192,6 +222,21 @@ record BondFuses(Wiring wiring) {
                 circuit.name().value(),
                 WireSizes.snapped(size.m2(), leastM2),
                 leastM2,
-                least.result().map(Least::from)));
+                least.result().map(Least::from),
+                size.m2() < leastM2 ? jumpers(name, leastM2) : Optional.empty()));
+  }
+
+  private Optional<String> jumpers(Text name, double leastM2) {
+    List<Need<BondingPart>> needs =
+        List.of(
+            new Need<>("bonding", part -> part.bonding().map(Flag::value).orElse(true)),
+            new Need<>(
+                "the size of the conductor",
+                part ->
+                    part.size()
+                        .filter(own -> WireSizes.snapped(own.m2(), leastM2) >= leastM2)
+                        .isPresent()));
+    Fits fits = Fits.of(parts().jumpers(), needs, part -> part.size().orElseThrow().m2());
+    return Optional.of(fits.without(name.value()).told("another jumper"));
   }
 }

@@ -2,6 +2,8 @@ package clampwise.facts.electrical;
 
 import clampwise.calc.Snap;
 import clampwise.calc.electrical.CableClips;
+import clampwise.catalogue.Fits;
+import clampwise.catalogue.Fits.Need;
 import clampwise.facts.Fact;
 import clampwise.job.Cables;
 import clampwise.job.Count;
@@ -11,6 +13,7 @@ import clampwise.job.Text;
 import clampwise.job.WireClip;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
+import java.util.List;
 import java.util.Optional;
 
 /** Asks whether the clips hold the cables, and whether there are enough of them. */
@@ -40,7 +43,7 @@ record ClipQuestions(Wiring wiring, Cables cables) {
     }
   }
 
-  private static ClipRange range(Text clip, LengthRange range, Length diameter) {
+  private ClipRange range(Text clip, LengthRange range, Length diameter) {
     double cableM = Snap.m(diameter.m());
     double minM = Snap.m(range.min().m());
     double maxM = Snap.m(range.max().m());
@@ -52,7 +55,28 @@ record ClipQuestions(Wiring wiring, Cables cables) {
         cableM,
         minM,
         maxM,
-        cableM < minM ? minM : maxM);
+        cableM < minM ? minM : maxM,
+        cableM < minM || cableM > maxM ? fitting(clip) : Optional.empty());
+  }
+
+  /** Clips that hold the cables as they lie. */
+  private Optional<String> fitting(Text clip) {
+    int together = cables.together().map(Count::value).orElse(1);
+    List<Need<WireClip>> needs =
+        List.of(
+            new Need<>("the diameter of the cables", this::holds),
+            new Need<>(
+                "the number of cables together",
+                part -> part.cables().map(most -> most.value() >= together).orElse(true)));
+    Fits fits = Fits.of(wiring.catalogue().parts().wireClips(), needs, part -> 0);
+    return Optional.of(fits.without(clip.value()).told("another clip"));
+  }
+
+  private boolean holds(WireClip part) {
+    return cables.outerDiameter().isEmpty()
+        || part.cable()
+            .filter(range -> range.contains(cables.outerDiameter().get().m()))
+            .isPresent();
   }
 
   private void askLoad(Text clip, Optional<WireClip> part) {
@@ -72,8 +96,13 @@ record ClipQuestions(Wiring wiring, Cables cables) {
                   Unit.NUMBER,
                   clip.value(),
                   cables.together().map(Count::value).orElse(1),
-                  most.get().value()));
+                  most.get().value(),
+                  isOver(most.get()) ? fitting(clip) : Optional.empty()));
     }
+  }
+
+  private boolean isOver(Count most) {
+    return cables.together().filter(count -> count.value() > most.value()).isPresent();
   }
 
   private String ofClip(String what, Text clip, String key) {

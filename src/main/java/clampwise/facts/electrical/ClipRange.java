@@ -4,6 +4,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.Optional;
 
 /**
  * The diameter of the cables, held against what their clip holds.
@@ -13,6 +14,7 @@ import clampwise.units.Unit;
  * @param minM smallest diameter that the clip holds [m]
  * @param maxM largest diameter that the clip holds [m]
  * @param nearestBoundM the one of both that is nearer [m]
+ * @param fitting what to use instead
  */
 public record ClipRange(
     Subject subject,
@@ -22,5 +24,6 @@ public record ClipRange(
     double cableM,
     double minM,
     double maxM,
-    double nearestBoundM)
+    double nearestBoundM,
+    Optional<String> fitting)
     implements Fact {}

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param circuit circuit that asks for most
  * @param sizeWireM2 cross-section of the jumper [m²]
  * @param leastWireM2 least cross-section [m²]
+ * @param fitting what to use instead
  */
 public record JumperWire(
     Subject subject,
@@ -23,5 +24,6 @@ public record JumperWire(
     String circuit,
     double sizeWireM2,
     double leastWireM2,
-    Optional<Limit> limitFrom)
+    Optional<Limit> limitFrom,
+    Optional<String> fitting)
     implements Fact {}

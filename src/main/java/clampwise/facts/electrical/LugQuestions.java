@@ -1,5 +1,7 @@
 package clampwise.facts.electrical;
 
+import clampwise.catalogue.Fits;
+import clampwise.catalogue.Fits.Need;
 import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.job.Bonding;
@@ -19,10 +21,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** Asks of each kind of lug whether it suits the weather, the frame and the conductor in it. */
 record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
+
+  private static final String WET = "a listing for wet places";
+  private static final String FINISH = "a tinned or stainless finish";
 
   static void ask(Wiring wiring) {
     for (Text name : names(wiring)) {
@@ -56,7 +60,7 @@ record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
       missing(
           LugWeather.class, lacks("whether lug " + lug + " is listed for wet places", "wet-rated"));
     } else {
-      Optional<String> fitting = fitting(p -> p.wetRated().filter(Flag::value).isPresent());
+      Optional<String> fitting = fitting(WET, p -> p.wetRated().filter(Flag::value).isPresent());
       add(
           new LugWeather(
               subject(), lug.at(), Unit.NUMBER, lug.value(), rated.get().value(), fitting));
@@ -69,7 +73,7 @@ record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
       missing(LugFinish.class, lacks("the finish of lug " + lug, "finish"));
     } else {
       Optional<String> fitting =
-          fitting(p -> p.finish().filter(other -> !isBareCopper(other)).isPresent());
+          fitting(FINISH, p -> p.finish().filter(f -> !isBareCopper(f)).isPresent());
       add(
           new LugFinish(
               subject(),
@@ -140,7 +144,7 @@ record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
         minM2,
         maxM2,
         sizeM2 < minM2 ? minM2 : maxM2,
-        fitting(other -> takes(other, size.m2())));
+        fitting("the size of the conductor", other -> takes(other, size.m2())));
   }
 
   private static boolean takes(BondingPart other, double sizeM2) {
@@ -165,7 +169,7 @@ record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
               circuit.name().value(),
               metal.toString(),
               takes(part.get(), metal.value()),
-              fitting(other -> takes(other, metal.value()))));
+              fitting("the metal of the conductor", other -> takes(other, metal.value()))));
     }
   }
 
@@ -176,13 +180,16 @@ record LugQuestions(Wiring wiring, Text lug, Optional<BondingPart> part) {
         : part.takes().stream().anyMatch(own -> own.value() == metal);
   }
 
-  private Optional<String> fitting(Predicate<BondingPart> wanted) {
-    String names =
-        wiring.catalogue().parts().lugs().all().stream()
-            .filter(item -> wanted.test(item.value()))
-            .map(item -> item.name().value())
-            .collect(Collectors.joining(" or "));
-    return Optional.of(names).filter(text -> !text.isEmpty());
+  /** Lugs that have a property and are not known to lack another one that all lugs need. */
+  private Optional<String> fitting(String property, Predicate<BondingPart> wanted) {
+    List<Need<BondingPart>> needs =
+        List.of(
+            new Need<>(property, wanted),
+            new Need<>("bonding", p -> p.bonding().map(Flag::value).orElse(true)),
+            new Need<>(WET, p -> p.wetRated().map(Flag::value).orElse(true)),
+            new Need<>(FINISH, p -> p.finish().filter(LugQuestions::isBareCopper).isEmpty()));
+    Fits fits = Fits.of(wiring.catalogue().parts().lugs(), needs, lug -> 0);
+    return Optional.of(fits.without(lug.value()).told("another lug"));
   }
 
   private boolean isLost(String key) {

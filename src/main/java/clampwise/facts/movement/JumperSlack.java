@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param movementM movement of the two against each other [m]
  * @param slackM spare length of the jumper [m]
  * @param leastM slack it needs [m]
+ * @param fitting what to use instead
  */
 public record JumperSlack(
     Subject subject,
@@ -28,5 +29,6 @@ public record JumperSlack(
     double movementM,
     double slackM,
     double leastM,
-    Optional<Limit> limitFrom)
+    Optional<Limit> limitFrom,
+    Optional<String> fitting)
     implements Fact {}

@@ -8,6 +8,8 @@ import clampwise.calc.thermal.Swing;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.ExpansionTable;
+import clampwise.catalogue.Fits;
+import clampwise.catalogue.Fits.Need;
 import clampwise.catalogue.Limit;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
@@ -16,6 +18,7 @@ import clampwise.finding.Subject;
 import clampwise.job.Bonding;
 import clampwise.job.Bonding.Jumper;
 import clampwise.job.BondingPart;
+import clampwise.job.Flag;
 import clampwise.job.Named;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
@@ -102,7 +105,8 @@ final class JumperSlacks {
   private JumperSlack fact(Use use, Moved moved) {
     Term movement = Term.length("dL", "movement of the frames", moved.m());
     Term multiple = Term.number("c", "slack over movement", factor.si());
-    Work work = Work.unread();
+    double leastM = Snap.m(Movement.slack(movement, multiple, factor.source(), Work.unread()).si());
+    double slackM = Snap.m(use.slack().m());
     return new JumperSlack(
         use.subject(),
         Subject.of("jumper " + use.name()).part("slack"),
@@ -112,9 +116,19 @@ final class JumperSlacks {
         moved.pair().left().name(),
         moved.pair().right().name(),
         moved.m(),
-        Snap.m(use.slack().m()),
-        Snap.m(Movement.slack(movement, multiple, factor.source(), work).si()),
-        Optional.of(factor));
+        slackM,
+        leastM,
+        Optional.of(factor),
+        slackM < leastM ? fitting(use.name(), leastM) : Optional.empty());
+  }
+
+  private Optional<String> fitting(Text name, double leastM) {
+    List<Need<BondingPart>> needs =
+        List.of(
+            new Need<>("bonding", part -> part.bonding().map(Flag::value).orElse(true)),
+            new Need<>("the slack", part -> part.slack().filter(m -> m.m() >= leastM).isPresent()));
+    Fits fits = Fits.of(parts, needs, part -> part.slack().orElseThrow().m());
+    return Optional.of(fits.without(name.value()).told("another jumper"));
   }
 
   private void missing(Subject subject, String reason, Span at) {

@@ -7,6 +7,7 @@ import clampwise.facts.Fact;
 import clampwise.facts.Question;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Layout;
+import clampwise.job.SeamClamp;
 import clampwise.source.Span;
 import java.util.Optional;
 
@@ -28,9 +29,18 @@ abstract class PartQuestion implements Question {
   /** What a question may look at and where its answers go. */
   record Asked(Layout layout, Limits limits, Answers answers) {
 
-    /** Parts of job and catalogue that fit the covering of a use, the strongest first. */
+    /**
+     * Parts of job and catalogue that fit the covering of a use, the strongest first, or why none.
+     */
     Optional<String> fitting(PartUse use) {
-      return AttachmentFits.of(layout.catalogue().with(layout.job()), use.panel()).best();
+      return Optional.of(
+          AttachmentFits.of(layout.catalogue().with(layout.job()), use.panel())
+              .without(use.name().value())
+              .told(instead(use)));
+    }
+
+    private static String instead(PartUse use) {
+      return use.part() instanceof SeamClamp ? "another seam clamp" : "another rib bracket";
     }
   }
 

@@ -42,7 +42,7 @@ final class SubstratesTested extends PartQuestion {
       missing(use, asked, reason, use.panelAt());
     } else {
       boolean tested = any || tests.stream().anyMatch(row -> names(row, substrate));
-      asked.answers().add(fact(use, any ? ANY : testedOn(tests), tested));
+      asked.answers().add(fact(use, any ? ANY : testedOn(tests), tested, asked));
     }
   }
 
@@ -50,7 +50,7 @@ final class SubstratesTested extends PartQuestion {
     return row.substrates().stream().anyMatch(each -> substrate.equals(Optional.of(each.value())));
   }
 
-  private static SubstrateTested fact(PartUse use, String testedOn, boolean tested) {
+  private static SubstrateTested fact(PartUse use, String testedOn, boolean tested, Asked asked) {
     return new SubstrateTested(
         use.subject(),
         use.cause(),
@@ -60,7 +60,8 @@ final class SubstratesTested extends PartQuestion {
         use.plane().panelName(),
         use.panel().substrate().map(s -> words(s.value())).orElse(ANY),
         testedOn,
-        tested);
+        tested,
+        tested ? Optional.empty() : asked.fitting(use));
   }
 
   private static String testedOn(List<Tested> tests) {

@@ -22,7 +22,10 @@ class RoofPartsTest {
             fact -> {
               assertThat(fact.madeForIt()).isFalse();
               assertThat(fact.profile()).contains("snap-lock");
-              assertThat(fact.fitting()).isEmpty();
+              assertThat(fact.fitting())
+                  .contains(
+                      "another seam clamp; none that is known fits,"
+                          + " the obstacle is the profile (snap-lock)");
             });
   }
 
