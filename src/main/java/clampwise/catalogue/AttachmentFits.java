@@ -85,17 +85,17 @@ public final class AttachmentFits {
           case SUBSTRATE -> panel.substrate();
           default -> Optional.empty();
         };
-    return property + value.map(AttachmentFits::inBrackets).orElse("");
+    return property + value.map(AttachmentFits::after).orElse("");
   }
 
-  private static String inBrackets(Object value) {
+  private static String after(Object value) {
     String text = value.toString();
     if (value instanceof Quantity size) {
       text = QuantityPrint.text(size.si(), size.unit());
     } else if (value instanceof Choice<?>) {
       text = text.replace('-', ' ');
     }
-    return " (" + text + ")";
+    return ", " + text;
   }
 
   private static Need<Candidate> need(String property, Predicate<RoofAttachment> met) {

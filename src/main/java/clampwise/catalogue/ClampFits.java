@@ -46,7 +46,7 @@ public final class ClampFits {
   public ClampFits gripping(double heightM, Unit unit) {
     this.frameHeightM = heightM;
     return need(
-        "the frame height (" + QuantityPrint.text(heightM, unit) + ")",
+        "the frame height, " + QuantityPrint.text(heightM, unit),
         clamp -> clamp.frameHeight().filter(range -> range.contains(heightM)).isPresent());
   }
 

@@ -41,13 +41,8 @@ public record Fits(List<String> names, Optional<String> obstacle) {
    * @param instead what else would do, such as {@code another mid clamp}
    */
   public String told(String instead) {
-    return best()
-        .orElseGet(
-            () -> instead + "; none that is known fits" + obstacle.map(Fits::inTheWay).orElse(""));
-  }
-
-  private static String inTheWay(String obstacle) {
-    return ", the obstacle is " + obstacle;
+    String why = obstacle.map(property -> ": the obstacle is " + property).orElse("");
+    return best().orElse(instead + " (none that is known fits" + why + ")");
   }
 
   /**
@@ -80,7 +75,7 @@ public record Fits(List<String> names, Optional<String> obstacle) {
   /**
    * What a part has to meet.
    *
-   * @param property its name in plain words, such as {@code the frame height (46 mm)}
+   * @param property its name in plain words, such as {@code the frame height, 46 mm}
    */
   public record Need<T>(String property, Predicate<T> met) {
 

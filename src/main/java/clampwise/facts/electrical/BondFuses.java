@@ -144,7 +144,7 @@ record BondFuses(Wiring wiring) {
             new Need<>("the frame height", part -> grips(part, name)),
             new Need<>("bonding", part -> kindred.bonds.apply(part).map(Flag::value).orElse(true)),
             new Need<>(
-                "the series fuse (" + QuantityPrint.text(fuseA, Units.AMPERE) + ")",
+                "the series fuse, " + QuantityPrint.text(fuseA, Units.AMPERE),
                 part -> kindred.rated.apply(part).filter(a -> a.a() >= fuseA).isPresent()));
     Fits fits = Fits.of(kindred.parts, needs, part -> 0);
     return Optional.of(fits.without(name.value()).told("another " + kindred.kind));

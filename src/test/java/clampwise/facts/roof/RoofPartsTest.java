@@ -24,8 +24,8 @@ class RoofPartsTest {
               assertThat(fact.profile()).contains("snap-lock");
               assertThat(fact.fitting())
                   .contains(
-                      "another seam clamp; none that is known fits,"
-                          + " the obstacle is the profile (snap-lock)");
+                      "another seam clamp (none that is known fits:"
+                          + " the obstacle is the profile, snap-lock)");
             });
   }
 
