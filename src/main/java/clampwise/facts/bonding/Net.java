@@ -12,6 +12,9 @@ import java.util.Map;
  */
 final class Net {
 
+  /** No frame of a layout is without a number. */
+  private static final int UNKNOWN = -1;
+
   private final List<PlacedModule> frames;
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<int[]> pairs = new ArrayList<>();
@@ -48,7 +51,7 @@ final class Net {
   }
 
   int number(PlacedModule frame) {
-    return numbers.get(frame.name());
+    return numbers.getOrDefault(frame.name(), UNKNOWN);
   }
 
   void join(int one, int other) {
