@@ -25,10 +25,10 @@ public record Comparison(Side drawn, Side railed, List<Limit> assumed) {
   private static Side drawn(Layout layout, Counts counts, Limits rules) {
     PartMasses masses = PartMasses.of(layout);
     Optional<Double> hardwareKg =
-        sum(
-            counts.parts().entrySet().stream()
+        sum(counts.parts().entrySet().stream()
                 .filter(entry -> holds(entry.getKey().kind()))
-                .map(entry -> times(entry.getValue(), masses.eachKg(entry.getKey()))));
+                .map(entry -> times(entry.getValue(), masses.eachKg(entry.getKey()))))
+            .filter(kg -> counts.unknown(PartKind.JUMPER).isEmpty());
     return new Side(
         counts.attachments(),
         counts.of(PartKind.MID_CLAMP),

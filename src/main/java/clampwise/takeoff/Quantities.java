@@ -45,21 +45,12 @@ public record Quantities(
   public static Quantities of(Layout layout, Limits limits, Optional<Double> asked) {
     Limits rules = layout.catalogue().codes().takeoff();
     Optional<Takeoff> given = layout.job().takeoff();
-    double share =
-        asked
-            .or(() -> given.flatMap(Takeoff::spares).map(Factor::value))
-            .orElseGet(() -> rules.get("spares-usual").si());
+    double share = asked.orElseGet(() -> share(given, rules));
     Counts counts = Counts.of(layout);
     List<PartLine> lines = lines(counts, share, PartMasses.of(layout));
     Runs runs = Runs.of(layout);
     boolean complete = counts.notCounted().stream().noneMatch(NotCounted::isOfModules);
     Optional<Counts> known = Optional.of(counts).filter(all -> complete);
-    List<NotCounted> missing = new ArrayList<>(counts.notCounted());
-    missing.addAll(runs.unknown());
-    missing.addAll(weightless(lines));
-    if (!complete) {
-      missing.add(new NotCounted("freight, crew time, comparison with rails", NOT_ALL));
-    }
     return new Quantities(
         lines,
         share,
@@ -67,8 +58,26 @@ public record Quantities(
         known.map(all -> freight(all, lines, given, rules)),
         known.map(all -> Crew.of(all, rules)),
         known.map(all -> Comparison.of(layout, all, rules, limits)),
-        List.copyOf(missing),
+        missing(counts, runs, lines, complete),
         layout.planes().stream().findFirst().map(Quantities::isImperial).orElse(false));
+  }
+
+  private static double share(Optional<Takeoff> given, Limits rules) {
+    return given
+        .flatMap(Takeoff::spares)
+        .map(Factor::value)
+        .orElseGet(() -> rules.get("spares-usual").si());
+  }
+
+  private static List<NotCounted> missing(
+      Counts counts, Runs runs, List<PartLine> lines, boolean complete) {
+    List<NotCounted> missing = new ArrayList<>(counts.notCounted());
+    missing.addAll(runs.unknown());
+    missing.addAll(weightless(lines));
+    if (!complete) {
+      missing.add(new NotCounted("freight, crew time, comparison with rails", NOT_ALL));
+    }
+    return List.copyOf(missing);
   }
 
   /** Jumpers and lugs belong to the hardware; clips weigh nothing beside it. */
@@ -79,7 +88,7 @@ public record Quantities(
     return counts.unknown(PartKind.JUMPER).isPresent() ? freight.withoutHardware() : freight;
   }
 
-  /** Modules are ordered as drawn; a broken one is replaced by its maker. */
+  /** Modules are ordered as drawn: whether to keep spare ones is for the owner to say. */
   private static List<PartLine> lines(Counts counts, double share, PartMasses masses) {
     List<PartLine> lines = new ArrayList<>();
     counts

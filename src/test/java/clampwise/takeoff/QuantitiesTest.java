@@ -174,6 +174,7 @@ class QuantitiesTest {
     assertThat(loose.notCounted()).extracting(NotCounted::what).contains("jumpers and lugs");
     assertThat(loose.freight().orElseThrow().modulesKg()).isPresent();
     assertThat(loose.freight().orElseThrow().hardwareKg()).isEmpty();
+    assertThat(loose.comparison().orElseThrow().drawn().hardwareKg()).isEmpty();
   }
 
   @Test
