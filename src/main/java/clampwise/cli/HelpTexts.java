@@ -42,7 +42,7 @@ record HelpTexts(String description, String... footer) {
               + " modules on rails.",
           "Examples:",
           "  clampwise takeoff barn.yaml",
-          "  clampwise takeoff --spares '5 %' --format csv barn.yaml > barn.csv",
+          "  clampwise takeoff --spares 0.05 --format csv barn.yaml > barn.csv",
           "",
           "Counted on the layout, one by one; what could not be counted is listed.",
           "Exit codes: 0 done, 2 wrong usage or unreadable input, 70 a fault.");

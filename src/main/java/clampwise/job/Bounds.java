@@ -38,6 +38,9 @@ record Bounds(
           Map.entry("variable", factor(1, 2)),
           Map.entry("psi-snow", factor(0, 1)),
           Map.entry("psi-wind", factor(0, 1)),
+          Map.entry("spares", share()),
+          Map.entry("clamps", share()),
+          Map.entry("roof-coverage", share()),
           Map.entry(
               "wind-speed",
               new Bounds(Quantity.Speed.class, 1, 200, List.of(), "a speed from 1 to 200 m/s")),
@@ -63,6 +66,11 @@ record Bounds(
   private static Bounds factor(double least, double most) {
     String words = "a number from " + text(least) + " to " + text(most);
     return new Bounds(Quantity.Factor.class, least, most, List.of(), words);
+  }
+
+  private static Bounds share() {
+    String words = "a share from 0 to 100 %, such as 3 %";
+    return new Bounds(Quantity.Factor.class, 0, 1, List.of(), words);
   }
 
   private static String text(double value) {

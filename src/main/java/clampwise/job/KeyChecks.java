@@ -25,6 +25,27 @@ final class KeyChecks {
     eachValue(root, "fields", field -> field.mapping("attach").ifPresent(this::schedule));
     eachValue(root, "fields", field -> ZoneWords.check(field, lost, problems));
     root.mapping("claims").ifPresent(claims -> ZoneWords.claims(claims, problems));
+    root.mapping("install").ifPresent(work -> inOrder(work, "begins", "ends"));
+    root.mapping("documents").ifPresent(all -> eachValue(all, "sheets", this::sheet));
+  }
+
+  private void sheet(Node.Mapping sheet) {
+    inOrder(sheet, "on", "valid-until");
+  }
+
+  private void inOrder(Node.Mapping mapping, String first, String last) {
+    Optional<Day> from = day(mapping, first);
+    Optional<Day> to = day(mapping, last);
+    if (from.isPresent() && to.isPresent() && from.get().daysUntil(to.get()) < 0) {
+      String found = last + " before " + first;
+      add(
+          mapping.get(last).orElseThrow(),
+          Problem.of(to.get().at(), found, "a day that is not before " + from.get().date()));
+    }
+  }
+
+  private static Optional<Day> day(Node.Mapping mapping, String key) {
+    return word(mapping, key).flatMap(text -> Day.of(text, mapping.get(key).orElseThrow().at()));
   }
 
   private void jumper(Node.Mapping jumper) {

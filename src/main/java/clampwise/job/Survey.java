@@ -7,7 +7,7 @@ import java.util.Optional;
 /** What was measured on the roof, by whom and when. */
 public record Survey(
     @Doc("Role of who measured.") Optional<Text> by,
-    @Doc("Date of the survey.") Optional<Text> on,
+    @Doc("Day of the survey.") Optional<Day> on,
     @Doc("How far the eave is from square to the seams.")
         Optional<Survey.OutOfSquare> eaveOutOfSquare,
     @Doc("Facts of the covering that photos show, by key.") Optional<List<Text>> photos) {

@@ -29,7 +29,15 @@ public record Unreadable(Set<List<String>> paths) {
 
   /** Says that something is not given, or that it could not be read where it is. */
   public String missing(String what, String... path) {
-    return unwritten(what + " is not given", what, path);
+    return unwritten(what + (isMany(what) ? " are" : " is") + " not given", what, path);
+  }
+
+  /** Whether the words begin with several of something, such as "the strings of field A". */
+  private static boolean isMany(String what) {
+    String rest = what.startsWith("the ") ? what.substring("the ".length()) : "";
+    int end = rest.indexOf(' ');
+    String noun = end < 0 ? rest : rest.substring(0, end);
+    return noun.endsWith("s") && !noun.endsWith("ss");
   }
 
   /** Says that something could not be read, or what else is to be said where nobody wrote it. */

@@ -24,7 +24,6 @@ record NotCheckedBlock(List<NotCheckedGroup> groups) {
 
   void write(Sheet sheet, int indent) {
     String mark = "-   ";
-    sheet.gap();
     for (NotCheckedGroup group : groups) {
       sheet.marked(indent, mark, Role.PLAIN, group.reason() + subjects(group));
     }

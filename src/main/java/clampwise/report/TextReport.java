@@ -71,6 +71,7 @@ public final class TextReport {
     sheet.gap();
     sheet.prose(0, Role.HEADING, "Not checked (" + Counted.of(groups.size(), "reason") + ")");
     sheet.prose(INDENT, Role.PLAIN, "What is missing here is not a pass.");
+    sheet.gap();
     for (NotCheckedBlock block : NotCheckedBlock.of(groups)) {
       block.write(sheet, INDENT);
     }

@@ -40,4 +40,9 @@ public record Counts(SortedMap<Part, Integer> parts, List<NotCounted> notCounted
   public int attachments() {
     return of(PartKind.SEAM_CLAMP) + of(PartKind.RIB_BRACKET) + of(PartKind.ATTACHMENT);
   }
+
+  /** Whether there is a module at all. */
+  boolean hasModules() {
+    return parts.keySet().stream().anyMatch(part -> part.kind() == PartKind.MODULE);
+  }
 }

@@ -49,7 +49,8 @@ public record Quantities(
     Counts counts = Counts.of(layout);
     List<PartLine> lines = lines(counts, share, PartMasses.of(layout));
     Runs runs = Runs.of(layout);
-    boolean complete = counts.notCounted().stream().noneMatch(NotCounted::isOfModules);
+    boolean complete =
+        counts.hasModules() && counts.notCounted().stream().noneMatch(NotCounted::isOfModules);
     Optional<Counts> known = Optional.of(counts).filter(all -> complete);
     return new Quantities(
         lines,
@@ -72,6 +73,9 @@ public record Quantities(
   private static List<NotCounted> missing(
       Counts counts, Runs runs, List<PartLine> lines, boolean complete) {
     List<NotCounted> missing = new ArrayList<>(counts.notCounted());
+    if (!counts.hasModules() && missing.stream().noneMatch(NotCounted::isOfModules)) {
+      missing.add(0, new NotCounted("modules", "the job lays out none: give fields"));
+    }
     missing.addAll(runs.unknown());
     missing.addAll(weightless(lines));
     if (!complete) {

@@ -122,6 +122,10 @@ class BadInputTest {
         "loads: {snow: {thermal-factor: 12}}|13:32 \"12\"; a number from 0.5 to 1.5",
         "loads: {snow: {winter-wind: 55}}|13:29 \"55\"; a number from 0 to 1",
         "claims: {slope-factor: 79}|13:24 \"79\"; a number from 0 to 1",
+        "takeoff: {spares: 3}|13:19 \"3\"; a share from 0 to 100 %, such as 3 %",
+        "claims: {roof-coverage: 40}|13:25 \"40\"; a share from 0 to 100 %, such as 3 %",
+        "install: {begins: 2026-06-01, ends: 2026-05-01}|13:37 ends before begins; a day that is not before 2026-06-01",
+        "survey: {on: yesterday}|13:14 \"yesterday\"; a date, such as 2026-04-14",
         "claims: {tributary: {inner-line: 15}}|13:34 \"15\" without a unit; an area such as 20 ft² or 1.9 m²",
         "claims: {pressures: {edgy: {up: 24 psf}}}|13:22 no wind zone named \"edgy\"; field, edge, corner or a zone of the figure such as 2e or G; nearest edge",
         "claims: {attachments-by-zone: {corners: 12}}|13:32 no wind zone named \"corners\"; field, edge, corner or a zone of the figure such as 2e or G; nearest corner"

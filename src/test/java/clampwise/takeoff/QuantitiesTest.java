@@ -195,6 +195,14 @@ class QuantitiesTest {
   }
 
   @Test
+  void aJobWithoutModulesSaysSoAndComparesNothing() {
+    Quantities none = quantities(of("job: empty roof\n"));
+    assertThat(none.notCounted()).extracting(NotCounted::what).contains("modules");
+    assertThat(none.crew()).isEmpty();
+    assertThat(none.comparison()).isEmpty();
+  }
+
+  @Test
   void aTextThatIsNoJobHasProblemsAndNoQuantities() {
     TakenOff job = of("- nothing\n");
     assertThat(job.problems()).isNotEmpty();

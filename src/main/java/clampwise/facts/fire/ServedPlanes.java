@@ -59,6 +59,12 @@ final class ServedPlanes {
 
   /** Asks for pathways on a plane itself. */
   void own(PlaneLayout plane, Limit least) {
+    if (Way.upTo(plane).isEmpty()) {
+      missing(
+          plane,
+          "plane " + plane.name() + " comes to a point; which way serves it, a person has to see");
+      return;
+    }
     int found = count.pastModules(plane);
     Optional<Dropped> drop =
         least.si() > 1 ? Clearing.ofBothSides(plane, width.si()) : Clearing.of(plane, width.si());
