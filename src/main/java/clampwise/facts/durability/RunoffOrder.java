@@ -6,14 +6,13 @@ import clampwise.source.Span;
 import clampwise.units.Unit;
 
 /**
- * What runs off a thing on the roof onto frames below it.
+ * What runs off a thing on the roof onto the sheet and the frames below it.
  *
  * @param obstruction its name
  * @param metal its metal
- * @param harmful whether water off this metal eats the frames
- * @param below modules in its way down the slope
- * @param most how many such modules there may be
- * @param first the nearest of them, or {@code none}
+ * @param eaten sheets and modules in the way of its water that water off this metal eats
+ * @param most how many of them there may be
+ * @param onto what they are, in words
  */
 public record RunoffOrder(
     Subject subject,
@@ -21,8 +20,7 @@ public record RunoffOrder(
     Unit shown,
     String obstruction,
     String metal,
-    boolean harmful,
-    int below,
+    int eaten,
     int most,
-    String first)
+    String onto)
     implements Fact {}

@@ -1,22 +1,23 @@
 package clampwise.facts.durability;
 
-import clampwise.calc.Outcome;
 import clampwise.facts.Subjects;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Obstacle;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.job.Choice;
+import clampwise.job.Flag;
 import clampwise.job.SurfaceMetal;
 import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * Finds what drains onto the array. A metal that may not even touch the sheet has to go anyway and
- * is not asked about its water.
+ * Finds what drains onto sheet and frames. A metal that lies bare on a sheet that it may not touch
+ * has to go anyway and is not asked about its water; a pad under it does not stop the water.
  */
 record Runoffs(Weathering weathering, Couples couples) {
 
@@ -29,26 +30,43 @@ record Runoffs(Weathering weathering, Couples couples) {
   }
 
   private void ask(PlaneLayout plane, Obstacle obstacle, Choice<SurfaceMetal> metal) {
-    Outcome<Surface> sheet = new Sheets(weathering).of(plane);
-    boolean goesAnyway =
-        sheet.result().filter(known -> couples.isNever(metal.value(), known.metal())).isPresent();
-    if (!goesAnyway) {
-      weathering.add(fact(plane, obstacle, metal));
+    Optional<Surface> sheet = new Sheets(weathering).of(plane).result();
+    boolean apart = obstacle.obstruction().isolated().filter(Flag::value).isPresent();
+    boolean never =
+        sheet.filter(known -> couples.isNever(metal.value(), known.metal())).isPresent();
+    if (apart || !never) {
+      weathering.add(fact(plane, obstacle, metal, sheet.filter(known -> eats(metal, known))));
     }
   }
 
-  private RunoffOrder fact(PlaneLayout plane, Obstacle obstacle, Choice<SurfaceMetal> metal) {
-    List<PlacedModule> below = below(plane, obstacle.body().getEnvelopeInternal());
+  private boolean eats(Choice<SurfaceMetal> metal, Surface sheet) {
+    return couples.tables().isHarmedByWater(metal.value(), sheet.metal());
+  }
+
+  private RunoffOrder fact(
+      PlaneLayout plane, Obstacle obstacle, Choice<SurfaceMetal> metal, Optional<Surface> eaten) {
+    boolean eatsFrames = couples.tables().isHarmedByWater(metal.value(), SurfaceMetal.ALUMINIUM);
+    List<PlacedModule> below =
+        eatsFrames ? below(plane, obstacle.body().getEnvelopeInternal()) : List.of();
     return new RunoffOrder(
         Subjects.plane(plane.name()).part(obstacle.name()),
         metal.at(),
         Unit.NUMBER,
         obstacle.name(),
         Surface.words(metal.value()),
-        couples.tables().isHarmedByWater(metal.value(), SurfaceMetal.ALUMINIUM),
-        below.size(),
+        below.size() + (eaten.isPresent() ? 1 : 0),
         0,
-        below.isEmpty() ? "none" : below.get(0).name());
+        words(eaten, below));
+  }
+
+  private static String words(Optional<Surface> eaten, List<PlacedModule> below) {
+    List<String> words = new ArrayList<>();
+    eaten.ifPresent(sheet -> words.add(sheet.words()));
+    if (!below.isEmpty()) {
+      String first = "module " + below.get(0).name();
+      words.add(below.size() == 1 ? first : first + " and " + (below.size() - 1) + " more");
+    }
+    return words.isEmpty() ? "nothing that it eats" : String.join(", ", words);
   }
 
   /** Modules down the slope from something, in the strip that its water takes; nearest first. */

@@ -135,8 +135,8 @@ class CoupleFactsTest {
 
   /** Job map G3: copper may lie below zinc, not above it [read]. */
   @ParameterizedTest
-  @CsvSource({"8.5, true, 3", "0.5, true, 0", "3.69, true, 1"})
-  void onlyModulesDownTheSlopeAreInTheWay(double upM, boolean harmful, int below) {
+  @CsvSource({"8.5, 3", "0.5, 0", "3.69, 1"})
+  void onlyModulesDownTheSlopeAreInTheWay(double upM, int below) {
     String over =
         """
         panels: {steel seams: {metal: stainless-steel, coating: ~}}
@@ -151,8 +151,7 @@ class CoupleFactsTest {
         """;
     RunoffOrder water = BaseJob.with("weathered-roof", over.formatted(upM)).only(RunoffOrder.class);
 
-    assertThat(water.harmful()).isEqualTo(harmful);
-    assertThat(water.below()).isEqualTo(below);
+    assertThat(water.eaten()).isEqualTo(below);
   }
 
   @Test
@@ -163,5 +162,30 @@ class CoupleFactsTest {
 
     assertThat(named(job, "vent").never()).isTrue();
     assertThat(job.facts(RunoffOrder.class)).isEmpty();
+  }
+
+  /** Job map G3: copper or lead neither touches nor drains onto zinc or galvanised steel [read]. */
+  @ParameterizedTest
+  @CsvSource({
+    "steel, G90, lead",
+    "zinc, ~, lead",
+    "steel, AZ50, lead",
+    "steel, G90, copper",
+    "zinc, ~, copper"
+  })
+  void aPadStopsTheTouchButNotTheWater(String sheet, String coating, String metal) {
+    String over =
+        """
+        panels: {steel seams: {metal: %s, coating: %s}}
+        planes: {south: {obstructions: {skylight: ~, fan curb: ~, vent: {metal: %s%s}}}}
+        """;
+    BaseJob bare = BaseJob.with("weathered-roof", over.formatted(sheet, coating, metal, ""));
+    BaseJob padded =
+        BaseJob.with("weathered-roof", over.formatted(sheet, coating, metal, ", isolated: yes"));
+
+    assertThat(named(bare, "vent").never()).isTrue();
+    assertThat(bare.facts(RunoffOrder.class)).isEmpty();
+    assertThat(named(padded, "vent").isolated()).isTrue();
+    assertThat(padded.only(RunoffOrder.class).eaten()).isEqualTo(1);
   }
 }
