@@ -10,6 +10,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.corrosion.CorrosionLoss;
 import clampwise.calc.corrosion.CorrosionLoss.Later;
 import clampwise.calc.corrosion.Couple;
+import clampwise.calc.corrosion.FirstYear;
 import clampwise.calc.corrosion.ZincCoating;
 import clampwise.calc.thermal.Standoff;
 import clampwise.calc.trail.Source;
@@ -102,7 +103,10 @@ final class DurabilityCalculations {
         rates.source().validity(),
         List.of(
             Input.word("metal", "metal", words(exponents(), "metal")).unless("zinc"),
-            Input.word("class", "class of the air, at its middle", words(rates, "class"))
+            Input.word(
+                    "class",
+                    "class of the air, at its middle; zinc in C3 at 1.5 µm",
+                    words(rates, "class"))
                 .unless("C3"),
             Input.of("rate", "loss of the first year, instead of the class", COATING, 1e-9)
                 .orNothing(),
@@ -139,14 +143,14 @@ final class DurabilityCalculations {
   private CorrosionLoss lossOf(Given given) {
     String metal = given.word("metal");
     Table.Row law = exponents().row("metal", metal).orElseThrow();
-    double rateM = given.find("rate").orElseGet(() -> middle(metal, given.word("class")));
+    double rateM = given.find("rate").orElseGet(() -> firstYearM(metal, given.word("class")));
     Source source = exponents().source();
     return new CorrosionLoss(rateM, law.number("exponent"), law.number("years"), source);
   }
 
-  private double middle(String metal, String airClass) {
-    Table.Row row = metals.get("corrosivity").row("class", airClass).orElseThrow();
-    return (row.number(metal + "-least") + row.number(metal + "-most")) / 2;
+  private double firstYearM(String metal, String airClass) {
+    return new FirstYear(metals.get("corrosivity"), metals.get("first-year-losses"))
+        .lossM(metal, airClass);
   }
 
   private Optional<Term> coating(Given given, Work work) {

@@ -37,6 +37,18 @@ public record Day(LocalDate date, Span at) implements Written {
     return Math.max(0, date.plusMonths(whole).isBefore(other.date) ? whole + 1 : whole);
   }
 
+  /** How long after this day another comes, in words: {@code 12 months and 1 day}. */
+  public String ageOn(Day other) {
+    long months = Math.max(0, ChronoUnit.MONTHS.between(date, other.date));
+    long days = ChronoUnit.DAYS.between(date.plusMonths(months), other.date);
+    String inMonths = months == 1 ? "1 month" : months + " months";
+    String inDays = days == 1 ? "1 day" : days + " days";
+    if (months == 0) {
+      return inDays;
+    }
+    return days == 0 ? inMonths : inMonths + " and " + inDays;
+  }
+
   @Override
   public String toString() {
     return date.toString();

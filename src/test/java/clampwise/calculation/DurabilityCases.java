@@ -22,6 +22,7 @@ final class DurabilityCases {
           "normal exposure, handbook table 2.4 [read]"
               + "| metal-couple one=tinned-copper other=aluminium exposure=normal | U | 1.00",
           "zinc in C3, 25 years [computed]" + POWER + "rate=1.5um | D | 20.5 µm",
+          "zinc in C3, 25 years, by its class [computed]" + POWER + "class=C3 | D | 20.5 µm",
           "zinc in C4, 25 years [computed]" + POWER + "rate=3.0um | D | 41.1 µm",
           "zinc in C5, 25 years [computed]" + POWER + "rate=6.0um | D | 82.2 µm",
           "G90, 275 g/m² [computed]" + POWER + "zinc-mass=275 | c | 19.3 µm",

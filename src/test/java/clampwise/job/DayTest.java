@@ -25,6 +25,14 @@ class DayTest {
   }
 
   @Test
+  void anAgeIsSaidInMonthsAndDays() {
+    assertThat(day("2025-05-04").ageOn(day("2026-05-05"))).isEqualTo("12 months and 1 day");
+    assertThat(day("2025-05-04").ageOn(day("2026-05-04"))).isEqualTo("12 months");
+    assertThat(day("2025-05-04").ageOn(day("2025-06-06"))).isEqualTo("1 month and 2 days");
+    assertThat(day("2025-05-04").ageOn(day("2025-05-04"))).isEqualTo("0 days");
+  }
+
+  @Test
   void asManyMonthsLaterIsThatManyMonths() {
     Day from = day("2020-01-15");
     for (int months = 0; months <= 240; months++) {

@@ -78,6 +78,6 @@ record ColumnStacks(StackQuestions asked, FieldLayout field) {
   private static String marks(int every) {
     return every < 1
         ? "work to a smaller tolerance or a smaller gap: one module may use up what the clamp holds"
-        : "set from a measured mark every " + every + (every == 1 ? " row" : " rows");
+        : "set from a measured mark every " + (every == 1 ? "row" : every + " rows");
   }
 }

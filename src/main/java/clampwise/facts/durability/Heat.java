@@ -1,5 +1,6 @@
 package clampwise.facts.durability;
 
+import clampwise.calc.Snap;
 import clampwise.calc.thermal.Standoff;
 import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Measure;
@@ -145,6 +146,7 @@ final class Heat {
   private HeatGap gap(Subject subject, FieldLayout field, ClearSpace space, Standoff method) {
     Table table = table();
     double limitC = limit(field).si();
+    double leastM = leastM(method, field);
     return new HeatGap(
         subject,
         AirGaps.at(field),
@@ -155,7 +157,8 @@ final class Heat {
         limitC,
         method.temperatureAt(decayM(), space.m(), table.source(), Work.unread()).si(),
         space.m(),
-        leastM(method, field),
+        leastM,
+        Math.max(leastM, Snap.m(weathering.limit("airflow-gap-least").si())),
         Optional.of((Chain) () -> sections(method, limitC)));
   }
 

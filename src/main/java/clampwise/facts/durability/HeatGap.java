@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param reachedC temperature at this gap, 98th percentile [°C]
  * @param gapM gap between roof and underside [m]
  * @param leastM gap that keeps the modules cool enough [m]
+ * @param goodM gap that does so and lets air through [m]
  */
 public record HeatGap(
     Subject subject,
@@ -29,5 +30,6 @@ public record HeatGap(
     double reachedC,
     double gapM,
     double leastM,
+    double goodM,
     Optional<Chain> chain)
     implements Fact {}

@@ -9,6 +9,9 @@ import clampwise.job.Site.Corrosivity;
 import clampwise.job.SurfaceMetal;
 import clampwise.job.Text;
 import clampwise.units.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Holds the grades of stainless screws against the air of the site. */
@@ -17,6 +20,7 @@ final class StainlessGrades {
   private final Weathering weathering;
   private final Optional<Air> air;
   private final Unsaid unsaid;
+  private final Map<Text, Choice<Screws.Grade>> grades = new LinkedHashMap<>();
 
   StainlessGrades(Weathering weathering) {
     this.weathering = weathering;
@@ -35,6 +39,7 @@ final class StainlessGrades {
     for (ClampInUse used : ClampInUse.all(weathering)) {
       ask(used.name(), used.part().flatMap(ModuleClamp::screws), used.shelf());
     }
+    grades.forEach((name, grade) -> weathering.add(fact(name, grade, air.orElseThrow())));
     unsaid.tell(StainlessInAir.class, subject());
   }
 
@@ -50,7 +55,7 @@ final class StainlessGrades {
             .isPresent();
     Optional<Choice<Screws.Grade>> grade = screws.flatMap(Screws::grade);
     if (grade.isPresent()) {
-      weathering.add(fact(name, grade.get(), air.orElseThrow()));
+      grades.putIfAbsent(name, grade.get());
     } else if (!isOther) {
       unsaid.add(name.value(), "parts", shelf, name.value(), "screws");
     }
@@ -62,14 +67,25 @@ final class StainlessGrades {
     Corrosivity most = Corrosivity.valueOf(row.word("class"));
     return new StainlessInAir(
         subject().part(name.value()).part("screws"),
+        subject().part("screws of " + grade),
         name.at(),
         Unit.NUMBER,
-        name.value(),
+        parts(grade),
         grade.toString(),
         known.word(),
         known.from(),
         known.rank(),
         Choice.word(most),
         Air.rank(most));
+  }
+
+  private String parts(Choice<Screws.Grade> grade) {
+    List<String> names =
+        grades.entrySet().stream()
+            .filter(other -> other.getValue().value() == grade.value())
+            .map(other -> other.getKey().value())
+            .distinct()
+            .toList();
+    return Unsaid.joined(names);
   }
 }

@@ -8,7 +8,8 @@ import clampwise.units.Unit;
 /**
  * The grade of stainless screws in the air of the site.
  *
- * @param part the part they belong to
+ * @param cause the grade, which all parts with screws of it share
+ * @param parts the parts with screws of this grade, in words
  * @param grade their grade
  * @param air class of the air
  * @param airFrom how the class is known
@@ -18,9 +19,10 @@ import clampwise.units.Unit;
  */
 public record StainlessInAir(
     Subject subject,
+    Subject cause,
     Span at,
     Unit shown,
-    String part,
+    String parts,
     String grade,
     String air,
     String airFrom,

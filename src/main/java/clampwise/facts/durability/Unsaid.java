@@ -43,8 +43,11 @@ final class Unsaid {
   }
 
   private String names(boolean lost) {
-    List<String> names =
-        parts.stream().filter(part -> part.lost() == lost).map(Part::name).toList();
+    return joined(parts.stream().filter(part -> part.lost() == lost).map(Part::name).toList());
+  }
+
+  /** Names in one phrase, such as {@code A, B and C}. */
+  static String joined(List<String> names) {
     int last = names.size() - 1;
     return last < 1
         ? String.join("", names)

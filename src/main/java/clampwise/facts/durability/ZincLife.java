@@ -15,9 +15,11 @@ import java.util.Optional;
  * @param coating its designation
  * @param air class of the air
  * @param timeS age of the covering and life of the array together [s]
- * @param lossCoatingM zinc lost on a side in that time, in the middle of the class [m]
+ * @param lossCoatingM zinc lost on a side in that time [m]
  * @param hasCoatingM zinc on a side when new [m]
- * @param lastsS time until it is gone [s]
+ * @param lastsS time until it is gone, from new [s]
+ * @param course when that is, from today
+ * @param cure what is left to do
  */
 public record ZincLife(
     Subject subject,
@@ -31,5 +33,7 @@ public record ZincLife(
     double lossCoatingM,
     double hasCoatingM,
     double lastsS,
+    String course,
+    String cure,
     Optional<Chain> chain)
     implements Fact {}

@@ -3,6 +3,7 @@ package clampwise.facts.durability;
 import clampwise.calc.Snap;
 import clampwise.calc.corrosion.CorrosionLoss;
 import clampwise.calc.corrosion.CorrosionLoss.Later;
+import clampwise.calc.corrosion.FirstYear;
 import clampwise.calc.corrosion.ZincCoating;
 import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Measure;
@@ -18,6 +19,7 @@ import clampwise.job.Panel;
 import clampwise.job.Quantity.Years;
 import clampwise.job.Roof;
 import clampwise.job.Text;
+import clampwise.units.QuantityPrint;
 import clampwise.units.Units;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,10 @@ import java.util.Optional;
 
 /** Asks how long the zinc of bare galvanised sheets lasts. */
 record ZincLives(Weathering weathering, Roof roof) {
+
+  private static final String HEAVIER =
+      "use a heavier coating, Al-Zn or paint, or renew the roof before the array";
+  private static final String GONE = "look for red rust, and paint or renew the roof first";
 
   void ask() {
     for (PlaneLayout plane : new Sheets(weathering).underModules()) {
@@ -58,6 +64,7 @@ record ZincLives(Weathering weathering, Roof roof) {
     double years = Units.YEAR.fromSi(timeS);
     CorrosionLoss loss = loss(air);
     double hasM = new ZincCoating(mass).sideM(density().si());
+    double lastsS = Units.YEAR.toSi(loss.years(hasM, Later.STEADY));
     return new ZincLife(
         Subjects.panel(plane.panelName()).part("zinc"),
         written.at(),
@@ -69,22 +76,31 @@ record ZincLives(Weathering weathering, Roof roof) {
         timeS,
         Snap.m(loss.lossM(years, Later.STEADY)),
         Snap.m(hasM),
-        Units.YEAR.toSi(loss.years(hasM, Later.STEADY)),
+        lastsS,
+        course(lastsS - age.s()),
+        lastsS < age.s() ? GONE : HEAVIER,
         Optional.of((Chain) () -> sections(loss, years, mass)));
+  }
+
+  private static String course(double leftS) {
+    String years = QuantityPrint.text(Math.abs(leftS), Units.YEAR);
+    return leftS < 0 ? "it went " + years + " ago" : "it goes in " + years;
   }
 
   private Limit density() {
     return weathering.limit("zinc-density");
   }
 
-  /** Loss at the middle of the class; the table holds only its ends. */
   private CorrosionLoss loss(Air air) {
     Table exponents = weathering.metals("corrosion-exponents");
     Table.Row law = exponents.row("metal", "zinc").orElseThrow();
-    Table.Row rate = weathering.metals("corrosivity").row("class", air.word()).orElseThrow();
-    double middleM = (rate.number("zinc-least") + rate.number("zinc-most")) / 2;
+    FirstYear first =
+        new FirstYear(weathering.metals("corrosivity"), weathering.metals("first-year-losses"));
     return new CorrosionLoss(
-        middleM, law.number("exponent"), law.number("years"), exponents.source());
+        first.lossM("zinc", air.word()),
+        law.number("exponent"),
+        law.number("years"),
+        exponents.source());
   }
 
   private List<Section> sections(CorrosionLoss loss, double years, double mass) {

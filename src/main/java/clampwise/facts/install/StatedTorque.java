@@ -5,7 +5,6 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +13,6 @@ import java.util.Optional;
  * @param part kind and name of the part
  * @param statedNm torque on the sheet [N m]
  * @param makerNm torque the maker states [N m]
- * @param units unit of the maker's torque
  * @param offShare difference over the maker's torque, without sign
  * @param mostShare largest difference
  */
@@ -22,7 +20,6 @@ public record StatedTorque(
     Subject subject,
     Span at,
     Unit shown,
-    Map<String, Unit> units,
     String part,
     double statedNm,
     double makerNm,

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param tool its name
  * @param certified date of the certificate
  * @param work last day of work
+ * @param age how old the certificate is on that day, in words
  * @param months months after which the certificate would have to hold
  * @param mostMonths most of them
  */
@@ -23,6 +24,7 @@ public record ToolCertificate(
     String tool,
     String certified,
     String work,
+    String age,
     int months,
     int mostMonths,
     Optional<Limit> limitFrom)

@@ -82,6 +82,7 @@ record ToolQuestions(SiteWork work) {
         item.name().value(),
         certified.toString(),
         last.toString(),
+        certified.ageOn(last),
         (int) certified.monthsUntil(last),
         (int) most.si(),
         Optional.of(most));

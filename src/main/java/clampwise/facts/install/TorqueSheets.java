@@ -13,7 +13,6 @@ import clampwise.job.Quantity.Torque;
 import clampwise.job.Text;
 import clampwise.units.Unit;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Asks whether the crew's sheet has the right torque for each part, and whether all are logged. */
@@ -83,7 +82,6 @@ record TorqueSheets(SiteWork work, List<UsedPart> parts) {
         subject(part),
         stated.at(),
         stated.unit(),
-        Map.of("makerNm", maker.unit()),
         part.word(),
         stated.nM(),
         maker.nM(),

@@ -13,6 +13,7 @@ import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
 import clampwise.job.Quantity.Offset;
 import clampwise.source.Span;
+import clampwise.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,12 +110,18 @@ final class JointCrossings {
         subject,
         gap.at(),
         Shown.small(Shown.of(field)),
-        Map.of("jointM", joint.unit()),
+        units(joint.unit(), Shown.of(field), gap.m()),
         field.name(),
         gap.modules(),
         joint.m(),
         gap.m(),
         Snap.m(least.si()),
         Optional.of(least));
+  }
+
+  /** No gap at all is printed in inches, as the one beside it that should be there. */
+  private static Map<String, Unit> units(Unit joint, Unit shown, double gapM) {
+    boolean none = gapM == 0 && shown.equals(Unit.FOOT);
+    return none ? Map.of("jointM", joint, "gapM", Unit.INCH) : Map.of("jointM", joint);
   }
 }

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param distanceM distance of that module from the edge, on the slope [m]
  * @param leastM least distance [m]
  * @param moveM how much is missing [m]
+ * @param lower the words for lowering the field instead; empty if its frames are higher than that
  */
 public record ArrayEdge(
     Subject subject,
@@ -32,5 +33,6 @@ public record ArrayEdge(
     double distanceM,
     double leastM,
     double moveM,
+    String lower,
     Optional<Limit> limitFrom)
     implements Fact {}

@@ -108,6 +108,13 @@ final class ArrayEdges implements Question {
         distanceM,
         leastM,
         Snap.m(Math.max(0, leastM - distanceM)),
+        lower(field, distanceM / heights.si()),
         Optional.of(heights));
+  }
+
+  /** No field is lower than its frames. */
+  private static String lower(FieldLayout field, double lowerM) {
+    boolean low = field.type().frameHeight().filter(frame -> frame.m() >= lowerM).isPresent();
+    return low ? "" : ", or lower it to half of its distance";
   }
 }

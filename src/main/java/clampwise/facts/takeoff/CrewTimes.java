@@ -60,17 +60,18 @@ final class CrewTimes {
   }
 
   private CrewTotal total(Duration total) {
-    Limit each = asked.rules().get("placement-time");
-    int modules = asked.counts().of(PartKind.MODULE);
+    Limit share = asked.rules().get("crew-share-least");
+    Crew usual = Crew.of(asked.counts(), asked.rules());
     return new CrewTotal(
         CREW,
         total.at(),
         total.unit(),
-        modules,
+        asked.counts().of(PartKind.MODULE),
         Snap.m(total.s()),
-        Snap.m(modules * each.si()),
-        each.si(),
-        Optional.of(each));
+        usual.seconds(CrewPhase.PLACEMENT),
+        usual.seconds(),
+        Snap.m(share.si() * usual.seconds()),
+        Optional.of(share));
   }
 
   private Map<CrewPhase, Duration> phases() {

@@ -8,12 +8,14 @@ import clampwise.units.Unit;
 import java.util.Optional;
 
 /**
- * The time that the quotation gives a crew for all of the work, held against that of one phase.
+ * The time that the quotation gives a crew for all of the work, held against what all phases
+ * usually take.
  *
  * @param modules modules on the drawing
  * @param statedS time for all work [s]
  * @param placementS time for laying the modules alone [s]
- * @param eachS time for laying one module [s]
+ * @param allS usual time of all phases [s]
+ * @param leastS the share of it that the stated time must come to [s]
  */
 public record CrewTotal(
     Subject subject,
@@ -22,6 +24,7 @@ public record CrewTotal(
     int modules,
     double statedS,
     double placementS,
-    double eachS,
+    double allS,
+    double leastS,
     Optional<Limit> limitFrom)
     implements Fact {}

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param shortBy how many are missing
  * @param least those drawn with the fewest usual spares
  * @param most those drawn with the most usual spares
+ * @param instead what to do about those that are over
  */
 public record OrderedPart(
     Subject subject,
@@ -27,5 +28,6 @@ public record OrderedPart(
     int shortBy,
     int least,
     int most,
+    String instead,
     Optional<Limit> limitFrom)
     implements Fact {}

@@ -83,7 +83,14 @@ final class PartsLists {
         Math.max(0, drawn - listed),
         least,
         most,
+        instead(drawn, least, most),
         Optional.of(listed > drawn && listed < least ? fewestSpares : mostSpares));
+  }
+
+  private static String instead(int drawn, int least, int most) {
+    return drawn == 0
+        ? "leave it out, or draw what it is for"
+        : "order " + least + (least < most ? " to " + most : "") + ", or draw what the rest is for";
   }
 
   private int drawn(String name) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clampwise.facts.BaseJob;
+import clampwise.units.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -187,5 +188,41 @@ class CoupleFactsTest {
     assertThat(bare.facts(RunoffOrder.class)).isEmpty();
     assertThat(named(padded, "vent").isolated()).isTrue();
     assertThat(padded.only(RunoffOrder.class).eaten()).isEqualTo(1);
+  }
+
+  @Test
+  void screwsOfOneGradeAreOneCause() {
+    List<StainlessInAir> screws =
+        job("parts: {end-clamps: {EC-1: {screws: {grade: A4}}}}\n").facts(StainlessInAir.class);
+
+    assertThat(screws)
+        .extracting(fact -> fact.cause().path() + ": " + fact.parts())
+        .containsExactlyInAnyOrder(
+            "parts / screws of A2: SC-1 and MC-1",
+            "parts / screws of A2: SC-1 and MC-1",
+            "parts / screws of A4: EC-1");
+  }
+
+  /** Handbook example 3.8: zinc in C3 at 1.5 µm, G90 is 19.3 µm and gone in 25 years [computed]. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, C3, 23.1, it goes in, heavier",
+    "23, C3, 23.1, it goes in, heavier",
+    "24, C3, 23.1, it went, red rust"
+  })
+  void zincThatShouldBeGoneIsLookedAtFirst(
+      int years, String air, double lasts, String course, String cure) {
+    String over =
+        """
+        site: {corrosivity: %s}
+        panels: {steel seams: {coating: G90}}
+        roof: {age: %d yr, array-life: 25 yr}
+        """;
+    ZincLife zinc = job(over.formatted(air, years)).only(ZincLife.class);
+
+    assertThat(zinc.lossCoatingM()).isGreaterThan(zinc.hasCoatingM());
+    assertThat(Units.YEAR.fromSi(zinc.lastsS())).isCloseTo(lasts, within(0.05));
+    assertThat(zinc.course()).startsWith(course);
+    assertThat(zinc.cure()).contains(cure);
   }
 }

@@ -127,6 +127,7 @@ class WaterFactsTest {
     HeatGap gap = job("revision: B").only(HeatGap.class);
 
     assertThat(gap.leastM()).isEqualTo(0.0349);
+    assertThat(gap.goodM()).as("2 in, for air").isCloseTo(0.0508, within(1e-9));
     assertThat(gap.gapM()).isEqualTo(0.12);
     assertThat(gap.reachedC()).isBetween(53.716, 70.0);
   }

@@ -28,6 +28,8 @@ class InstallFactsTest {
   void aTorqueInAnotherUnitIsTheSameTorque() {
     StatedTorque stated = stated("{torques: {SC-1: 133 lbf in}}", "seam clamp SC-1");
 
+    assertThat(stated.units()).isEmpty();
+    assertThat(stated.shown().symbol()).isEqualTo("lbf in");
     assertThat(stated.statedNm()).isCloseTo(15.027, within(0.0005));
     assertThat(stated.offShare()).isCloseTo(0.0018, within(0.00005));
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import clampwise.facts.BaseJob;
+import clampwise.units.Unit;
 import org.junit.jupiter.api.Test;
 
 /** Frames on the roof, where they hang together and what moves between them. */
@@ -95,6 +96,21 @@ class FrameMovementTest {
 
     assertThat(fact.crossing()).isEqualTo("A.R1C4 and B.R1C1 meet over");
     assertThat(fact.gapM()).isCloseTo(13.080 - (6.096 + 4 * 1.722 + 3 * 0.012), within(1e-7));
+  }
+
+  @Test
+  void noGapAtAllIsSaidInInches() {
+    JointCrossing fact =
+        seams(
+                """
+                planes: {south: {expansion-joints: [7 m]}}
+                fields: {A: {block: {at: [20 ft, 8 ft]}}}
+                """)
+            .facts(JointCrossing.class)
+            .get(0);
+
+    assertThat(fact.gapM()).isZero();
+    assertThat(fact.units().get("gapM")).isEqualTo(Unit.INCH);
   }
 
   @Test

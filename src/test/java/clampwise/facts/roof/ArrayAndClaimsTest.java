@@ -14,6 +14,16 @@ class ArrayAndClaimsTest {
 
   /** a = 10 % of the least horizontal size: 0.1 of 60 ft; ASCE 7-16, figure 30.3-2, note [2nd]. */
   @Test
+  void noFieldIsLoweredBelowItsFrames() {
+    BaseJob job = BaseJob.with("seam-roof", "fields: {A: {block: {at: [20 ft, 40 mm]}}}");
+
+    assertThat(job.facts(ArrayEdge.class))
+        .filteredOn(fact -> fact.edge().equals("eave"))
+        .extracting(ArrayEdge::distanceM, ArrayEdge::lower)
+        .containsExactly(tuple(0.04, ""));
+  }
+
+  @Test
   void theZoneWidthOfARoofSixtyFeetWideIsSixFeet() {
     assertThat(RoofJobs.seams("zone-width: 6 ft", "zone-width: 3 ft").facts(ZoneWidthClaim.class))
         .singleElement()
@@ -96,6 +106,8 @@ class ArrayAndClaimsTest {
         .hasSize(4)
         .allSatisfy(fact -> assertThat(fact.leastM()).isCloseTo(0.230, within(CLOSE)))
         .allSatisfy(fact -> assertThat(fact.moveM()).isZero());
+    assertThat(RoofJobs.seams().facts(ArrayEdge.class))
+        .allSatisfy(fact -> assertThat(fact.lower()).startsWith(", or lower it"));
     assertThat(RoofJobs.seams().facts(ArrayEdge.class))
         .filteredOn(fact -> fact.edge().equals("eave"))
         .extracting(ArrayEdge::distanceM)
