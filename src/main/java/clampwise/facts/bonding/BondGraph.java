@@ -19,7 +19,8 @@ import org.jgrapht.alg.util.UnionFind;
  * The frames of a layout with all that joins them to each other and to ground.
  *
  * <p>Parts that are said not to bond count as joints here: they are a finding of their own, and the
- * islands they leave would repeat it.
+ * islands they leave would repeat it. A jumper that does not reach from one frame to the other is
+ * no joint.
  */
 final class BondGraph {
 
@@ -38,7 +39,10 @@ final class BondGraph {
     Frames frames = new Frames(layout, parts.jumperLengthM());
     Joints found = new Joints(frames, parts);
     Stream<Joint> clamped = layout.fields().stream().flatMap(found::clamped);
-    Stream<Joint> tied = bonding.jumpers().stream().flatMap(found::tied);
+    Reach reach = new Reach(layout, parts);
+    Stream<Joint> tied =
+        bonding.jumpers().stream()
+            .flatMap(jumper -> found.tied(jumper).filter(joint -> !reach.isShort(jumper, joint)));
     List<Grounding> lugs =
         bonding.lugs().stream()
             .flatMap(

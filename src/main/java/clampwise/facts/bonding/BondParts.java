@@ -12,6 +12,7 @@ import clampwise.job.Flag;
 import clampwise.job.ModuleClamp;
 import clampwise.job.Named;
 import clampwise.job.Parts;
+import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
 import clampwise.job.Unreadable;
 import clampwise.source.Span;
@@ -66,6 +67,15 @@ record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
         .orElse(OptionalDouble.empty());
   }
 
+  /** Free length of a jumper, if it is known. */
+  Optional<Length> lengthOf(Jumper jumper) {
+    return jumper
+        .part()
+        .or(bonding::jumper)
+        .flatMap(name -> parts.jumpers().find(name.value()))
+        .flatMap(BondingPart::length);
+  }
+
   /** Where a jumper is written. */
   static Optional<Span> at(Jumper jumper) {
     return Stream.of(jumper.from(), jumper.to(), jumper.field(), jumper.part())
@@ -78,7 +88,7 @@ record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
     return name.map(Text::at).or(() -> at(jumper)).orElse(Span.startOf(""));
   }
 
-  private static String word(Jumper jumper) {
+  static String word(Jumper jumper) {
     return jumper
         .field()
         .map(field -> "jumpers of field " + field)

@@ -7,7 +7,8 @@ import java.util.List;
 public final class BondingQuestions {
 
   public static final List<Question> ALL =
-      List.of(GroundPaths::ask, BondRatings::ask, BondReuses::ask, BondClaims::ask);
+      List.of(
+          GroundPaths::ask, JumperReaches::ask, BondRatings::ask, BondReuses::ask, BondClaims::ask);
 
   private BondingQuestions() {}
 }

@@ -41,6 +41,13 @@ public record PlacedModule(
     return bottomM + upM;
   }
 
+  /** Clear distance to another module of the same plane, in a straight line [m]. */
+  public double gapM(PlacedModule other) {
+    double apartAlongM = Math.max(leftM, other.leftM) - Math.min(rightM(), other.rightM());
+    double apartUpM = Math.max(bottomM, other.bottomM) - Math.min(topM(), other.topM());
+    return Math.hypot(Math.max(apartAlongM, 0), Math.max(apartUpM, 0));
+  }
+
   /** The side that crosses the seams and is therefore clamped. */
   public ModuleType.Side clampedSide() {
     return orientation == Orientation.LANDSCAPE ? ModuleType.Side.LONG : ModuleType.Side.SHORT;

@@ -8,17 +8,16 @@ import clampwise.calc.thermal.Swing;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.ExpansionTable;
-import clampwise.catalogue.Fits;
 import clampwise.catalogue.Fits.Need;
 import clampwise.catalogue.Limit;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
+import clampwise.facts.layout.JumperFits;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Bonding;
 import clampwise.job.Bonding.Jumper;
 import clampwise.job.BondingPart;
-import clampwise.job.Flag;
 import clampwise.job.Named;
 import clampwise.job.Quantity.Length;
 import clampwise.job.Text;
@@ -31,6 +30,7 @@ import java.util.Optional;
 /** Holds the slack of jumpers against what the frames they join move. */
 final class JumperSlacks {
 
+  private final Layout layout;
   private final Limit factor;
   private final Answers answers;
   private final Named<BondingPart> parts;
@@ -38,6 +38,7 @@ final class JumperSlacks {
   private final Unreadable unreadable;
 
   private JumperSlacks(Layout layout, Limits limits, Answers answers) {
+    this.layout = layout;
     this.factor = limits.get("jumper-slack-factor");
     this.answers = answers;
     this.parts = layout.catalogue().with(layout.job()).parts().jumpers();
@@ -88,7 +89,7 @@ final class JumperSlacks {
       String reason = moving.plane().reading().outlineUnknown();
       missing(use.subject(), reason, moving.plane().plane().panel().at());
     } else {
-      answers.add(fact(use, worst(joined, swing.result().orElseThrow())));
+      answers.add(fact(use, worst(joined, swing.result().orElseThrow()), joined));
     }
   }
 
@@ -102,7 +103,7 @@ final class JumperSlacks {
         .orElseThrow();
   }
 
-  private JumperSlack fact(Use use, Moved moved) {
+  private JumperSlack fact(Use use, Moved moved, List<JumperPair> joined) {
     Term movement = Term.length("dL", "movement of the frames", moved.m());
     Term multiple = Term.number("c", "slack over movement", factor.si());
     double leastM = Snap.m(Movement.slack(movement, multiple, factor.source(), Work.unread()).si());
@@ -119,16 +120,18 @@ final class JumperSlacks {
         slackM,
         leastM,
         Optional.of(factor),
-        slackM < leastM ? fitting(use.name(), leastM) : Optional.empty());
+        slackM < leastM ? Optional.of(fitting(use.name(), leastM, joined)) : Optional.empty());
   }
 
-  private Optional<String> fitting(Text name, double leastM) {
+  /** Long enough for the widest gap of the entry. */
+  private String fitting(Text name, double leastM, List<JumperPair> joined) {
+    double gapM =
+        joined.stream().mapToDouble(pair -> Snap.m(pair.left().gapM(pair.right()))).max().orElse(0);
     List<Need<BondingPart>> needs =
         List.of(
-            new Need<>("bonding", part -> part.bonding().map(Flag::value).orElse(true)),
-            new Need<>("the slack", part -> part.slack().filter(m -> m.m() >= leastM).isPresent()));
-    Fits fits = Fits.of(parts, needs, part -> part.slack().orElseThrow().m());
-    return Optional.of(fits.without(name.value()).told("another jumper"));
+            new Need<>("the slack", part -> part.slack().filter(m -> m.m() >= leastM).isPresent()),
+            new Need<>("the length", part -> part.length().map(m -> m.m() >= gapM).orElse(true)));
+    return JumperFits.told(layout, name, needs, part -> part.slack().orElseThrow().m());
   }
 
   private void missing(Subject subject, String reason, Span at) {

@@ -63,8 +63,10 @@ class ModuleRemovalTest {
   @Test
   void aJumperThatDoesNotReachTheNextColumnIsNotAskedFor() {
     String shortJumper =
-        job(2, "{on: A.R1C1}", "{field: A}")
-            .replace("BJ: {bonding: yes}", "BJ: {bonding: yes, length: 11 mm}");
+        job(2, "{on: A.R1C1}", "{field: A, part: LONG}")
+            .replace(
+                "BJ: {bonding: yes}",
+                "BJ: {bonding: yes, length: 11 mm}\n    LONG: {bonding: yes}");
 
     assertThat(removals(shortJumper).get(0).remedy())
         .isEqualTo("2 grounding lugs (A.R4C1, A.R4C2)");
