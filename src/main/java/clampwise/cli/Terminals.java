@@ -31,7 +31,10 @@ final class Terminals {
     return console(out, new Screen(columns > 0, columns));
   }
 
-  /** Without the launcher, or on Windows, Jansi asks the system and makes colours work. */
+  /**
+   * Without the launcher, or on Windows, Jansi asks the system and makes colours work. Its stream
+   * keeps quiet about a full disk, so files and pipes get the plain one.
+   */
   private static Console asked() {
     if (!unpackInto(cacheFolder(System.getenv()))) {
       return console(new FileOutputStream(FileDescriptor.out), Screen.NONE);
@@ -39,7 +42,9 @@ final class Terminals {
     AnsiPrintStream out = AnsiConsole.out();
     boolean terminal =
         out.getType() != AnsiType.Redirected && out.getType() != AnsiType.Unsupported;
-    return console(out, terminal ? new Screen(true, out.getTerminalWidth()) : Screen.NONE);
+    return terminal
+        ? console(out, new Screen(true, out.getTerminalWidth()))
+        : console(new FileOutputStream(FileDescriptor.out), Screen.NONE);
   }
 
   /** Jansi unpacks a library before it can ask; it goes into the user's cache folder. */
