@@ -34,7 +34,8 @@ final class OtherNames implements Change {
   public String renamed(Draft draft, String subject) {
     String renamed = subject;
     for (Map.Entry<String, String> name : NAMES.entrySet()) {
-      String before = "(?<=\\bfields\\.|\\bfield |\\bon |\\bfrom |\\battachment |/ )" + name.getKey();
+      String before =
+          "(?<=\\bfields\\.|\\bfield |\\bon |\\bfrom |\\battachment |/ )" + name.getKey();
       renamed = renamed.replaceAll(before + "(?=\\.R\\d| |$|,)", name.getValue());
     }
     return renamed;
