@@ -64,11 +64,19 @@ final class Names {
   }
 
   void require(Text name) {
+    meant(name);
+  }
+
+  /** Reports a name that is not known; gives the known one that it most likely stands for. */
+  Optional<String> meant(Text name) {
     String word = name.value();
-    if (!known.contains(word) && !unreadable.contains(word)) {
-      String found = "no " + kind + " named \"" + word + "\"";
-      problems.add(new Problem(name.at(), found, expected(), Nearest.to(word, known)));
+    if (known.contains(word) || unreadable.contains(word)) {
+      return Optional.empty();
     }
+    Optional<String> nearest = Nearest.to(word, known);
+    String found = "no " + kind + " named \"" + word + "\"";
+    problems.add(new Problem(name.at(), found, expected(), nearest));
+    return nearest;
   }
 
   private String expected() {

@@ -4,6 +4,7 @@ import clampwise.job.Attach;
 import clampwise.job.Bonding;
 import clampwise.job.Field;
 import clampwise.job.Fire;
+import clampwise.job.Install;
 import clampwise.job.Job;
 import clampwise.job.Loads;
 import clampwise.job.Named;
@@ -11,6 +12,7 @@ import clampwise.job.Panel;
 import clampwise.job.Parts;
 import clampwise.job.Plane;
 import clampwise.job.Shape;
+import clampwise.job.Survey;
 import clampwise.job.Takeoff;
 import clampwise.job.Text;
 import clampwise.source.Problem;
@@ -33,6 +35,7 @@ public final class References {
   private final Names jumpers;
   private final Names lugs;
   private final Names wireClips;
+  private final ListedNames listed = new ListedNames();
 
   private References(Job job, Catalogue catalogue, Problems problems) {
     this.job = job;
@@ -51,10 +54,16 @@ public final class References {
     know(catalogue.parts());
   }
 
-  /** Reports every dangling name of a job, with the known name nearest to it. */
-  public static void check(Job job, Catalogue catalogue, Problems problems) {
-    new References(job, catalogue, problems).check();
+  /**
+   * Reports every dangling name of a job, with the known name nearest to it.
+   *
+   * @return the job; what stands under a misspelt name could not be read
+   */
+  public static Job check(Job job, Catalogue catalogue, Problems problems) {
+    References references = new References(job, catalogue, problems);
+    references.check();
     ElectricalNames.check(job, catalogue, problems);
+    return references.listed.without(job);
   }
 
   private void know(Parts parts) {
@@ -78,12 +87,34 @@ public final class References {
         .ifPresent(planes::require);
     job.fire().ifPresent(this::check);
     job.takeoff().ifPresent(this::check);
+    job.install().ifPresent(this::check);
+    job.survey().flatMap(Survey::photos).ifPresent(this::checkPhotos);
   }
 
   private void check(Takeoff takeoff) {
-    List<Names> all = List.of(modules, attachments, midClamps, endClamps, jumpers, lugs, wireClips);
-    Names listed = Names.union("part or module type", all);
-    takeoff.partsList().all().forEach(part -> listed.require(part.name()));
+    Names ordered = Names.union("part or module type", List.of(modules, parts()));
+    listed.check(ordered, takeoff.partsList(), "takeoff", "parts-list");
+  }
+
+  private void check(Install install) {
+    listed.check(fields, install.squareness(), "install", "squareness");
+    Names parts = parts();
+    listed.check(parts, install.torques(), "install", "torques");
+    listed.check(parts, install.torqueLog(), "install", "torque-log");
+  }
+
+  private Names parts() {
+    return Names.union(
+        "part", List.of(attachments, midClamps, endClamps, jumpers, lugs, wireClips));
+  }
+
+  private void checkPhotos(List<Text> photos) {
+    Names keys = panelKeys();
+    photos.forEach(key -> listed.check(keys, key, "survey", "photos"));
+  }
+
+  private Names panelKeys() {
+    return Names.of("key of a panel", Shape.of(Panel.class).byKey().keySet(), panels.problems());
   }
 
   private void check(Fire fire) {
@@ -96,8 +127,7 @@ public final class References {
   }
 
   private void check(Panel panel) {
-    Names.of("key of a panel", Shape.of(Panel.class).byKey().keySet(), panels.problems())
-        .require(panel.assumed());
+    panelKeys().require(panel.assumed());
     profiles.meant(panel).ifPresent(near -> misspelt(panel.profile().orElseThrow(), near));
   }
 

@@ -1,6 +1,8 @@
 package clampwise.job;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One layout as the designer wrote it. Components that are neither optional nor a list must be
@@ -30,6 +32,11 @@ public record Job(
         Optional<Takeoff> takeoff,
     @Doc("State of the roof, and what meets it.") Optional<Roof> roof,
     Unreadable unreadable) {
+
+  /** The job with more values that could not be read: keys from its root down to each. */
+  public Job without(Set<List<String>> lost) {
+    return lost.isEmpty() ? this : without(unreadable.and(lost));
+  }
 
   Job without(Unreadable lost) {
     return new Job(

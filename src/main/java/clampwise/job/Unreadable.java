@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -15,6 +16,13 @@ public record Unreadable(Set<List<String>> paths) {
 
   public Unreadable {
     paths = Set.copyOf(paths);
+  }
+
+  /** This, and more that could not be read. */
+  Unreadable and(Set<List<String>> more) {
+    Set<List<String>> all = new HashSet<>(paths);
+    all.addAll(more);
+    return new Unreadable(all);
   }
 
   /** Whether a value, something in it or something that holds it could not be read. */

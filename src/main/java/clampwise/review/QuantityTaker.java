@@ -70,8 +70,8 @@ public final class QuantityTaker {
     return new TakenOff(name, title, problems.sorted(), quantities);
   }
 
-  private Quantities count(Job job, Problems problems) {
-    References.check(job, catalogue.get(), problems);
+  private Quantities count(Job read, Problems problems) {
+    Job job = References.check(read, catalogue.get(), problems);
     Layout layout = new LayoutBuilder(limits.get()).build(job, catalogue.get(), problems);
     BondingNames.check(layout, problems);
     return Quantities.of(layout, limits.get(), spares);

@@ -79,8 +79,8 @@ public final class Reviewer {
     return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
   }
 
-  private Review judge(String name, Job job, Problems problems) {
-    References.check(job, catalogue.get(), problems);
+  private Review judge(String name, Job read, Problems problems) {
+    Job job = References.check(read, catalogue.get(), problems);
     Facts facts = Derivation.of(job, catalogue.get(), limits.get(), problems);
     Judgement judgement = rulebook.get().judge(facts);
     return new Review(

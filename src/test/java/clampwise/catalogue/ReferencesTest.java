@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.job.Job;
 import clampwise.job.JobReader;
+import clampwise.job.Unreadable;
 import clampwise.source.Problems;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,35 @@ class ReferencesTest {
   }
 
   @Test
+  void namesUnderWhichTheWorkListsSomethingAreHeldAgainstTheJob() {
+    String work =
+        """
+        install:
+          squareness: {a: {diagonals: [5 m, 5 m]}, A: {diagonals: [5 m, 5 m]}}
+          torques: {SCA: 15 N m, MC-30: 14 N m, PV-108-30: 1 N m}
+          torque-log: {SC-A: 12, EC_30: 4}
+        survey: {photos: [profile, picth]}
+        """;
+    assertThat(said(JOB + work))
+        .containsExactly(
+            "22:16 no field named \"a\", nearest A",
+            "23:13 no part named \"SCA\", nearest SC-A",
+            "23:41 no part named \"PV-108-30\"",
+            "24:26 no part named \"EC_30\", nearest EC-30",
+            "25:28 no key of a panel named \"picth\", nearest pitch");
+  }
+
+  @Test
+  void whatStandsUnderAMisspeltNameIsNoStatementOnTheOneThatWasMeant() {
+    String work =
+        "install: {torques: {SCA: 15 N m}, torque-log: {MC-30: 4}}\nsurvey: {photos: [picth]}\n";
+    Unreadable lost = checked(JOB + work, new Problems()).unreadable();
+    assertThat(lost.touches("install", "torques", "SC-A")).isTrue();
+    assertThat(lost.touches("install", "torque-log")).isFalse();
+    assertThat(lost.touches("survey", "photos")).isTrue();
+  }
+
+  @Test
   void aNameWhoseThingCouldNotBeReadIsNotReportedAgain() {
     assertThat(said(JOB.replace("{panel: roof}", "{slope: 4:12}")))
         .containsExactly("5:10 a plane without panel");
@@ -110,8 +140,7 @@ class ReferencesTest {
 
   private static List<String> said(String text) {
     Problems problems = new Problems();
-    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
-    References.check(job, CATALOGUE, problems);
+    checked(text, problems);
     return problems.sorted().stream()
         .map(
             problem ->
@@ -120,5 +149,10 @@ class ReferencesTest {
                     + problem.found()
                     + problem.nearest().map(word -> ", nearest " + word).orElse(""))
         .toList();
+  }
+
+  private static Job checked(String text, Problems problems) {
+    Job job = JobReader.read("job.yaml", text, problems).orElseThrow();
+    return References.check(job, CATALOGUE, problems);
   }
 }
