@@ -72,6 +72,14 @@ final class CommandTree {
                 .paramLabel("FILE")
                 .description("Write all calculations to a file that ends in .md or .json.")
                 .build())
+        .addOption(
+            OptionSpec.builder("--report")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
+                .paramLabel("FILE")
+                .description("Write a report; its ending says what. May be given again.")
+                .build())
         .addPositional(
             words("JOB", "1..*", "Job files to review; - reads one from standard input."));
   }

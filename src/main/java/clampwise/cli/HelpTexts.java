@@ -32,6 +32,7 @@ record HelpTexts(String description, String... footer) {
           "  clampwise review --fail-on warning --quiet barn.yaml",
           "  clampwise review --format json - < barn.yaml",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",
+          "  clampwise review --report barn.json barn.yaml",
           "",
           "Exit codes: 0 clear, 1 findings at or above the threshold,",
           "2 wrong usage or unreadable input, 70 a fault of clampwise itself.");

@@ -6,6 +6,7 @@ import clampwise.report.CalcSheetMarkdown;
 import clampwise.report.JsonReport;
 import clampwise.report.LineReport;
 import clampwise.report.Paint;
+import clampwise.report.Run;
 import clampwise.report.Sheet;
 import clampwise.report.TextReport;
 import clampwise.review.Review;
@@ -33,9 +34,21 @@ final class ReviewCommand {
     for (String job : options.jobs()) {
       worst = Math.max(worst, review(job, options, reviews));
     }
-    options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
-    console.print(text(reviews, options));
+    try {
+      writeFiles(options, reviews);
+    } finally {
+      console.print(text(shown(reviews, options), options));
+    }
     return worst;
+  }
+
+  private static void writeFiles(ReviewOptions options, List<Review> reviews) {
+    options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
+    options.reports().write(new Run(reviews, Version.text()));
+  }
+
+  private static List<Review> shown(List<Review> reviews, ReviewOptions options) {
+    return options.quiet() ? reviews.stream().map(options.threshold()::reduce).toList() : reviews;
   }
 
   private static void writeSheet(String file, List<Review> reviews) {
@@ -52,7 +65,7 @@ final class ReviewCommand {
   private int review(String job, ReviewOptions options, List<Review> reviews) {
     try {
       Review review = desk.review(job, console);
-      reviews.add(options.quiet() ? options.threshold().reduce(review) : review);
+      reviews.add(review);
       return exitCode(review, options.threshold());
     } catch (RuntimeException | StackOverflowError e) {
       faults.report(job, e);

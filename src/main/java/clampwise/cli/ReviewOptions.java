@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param quiet only what reaches the threshold
  * @param threshold what makes the run fail
  * @param calcSheet file that takes the calculations, if they are asked for
+ * @param reports files that take reports
  */
 record ReviewOptions(
     List<String> jobs,
@@ -18,7 +19,8 @@ record ReviewOptions(
     boolean quiet,
     Threshold threshold,
     Colouring colouring,
-    Optional<String> calcSheet) {
+    Optional<String> calcSheet,
+    ReportFiles reports) {
 
   /** How the reviews are written. */
   enum Format {
@@ -37,6 +39,12 @@ record ReviewOptions(
   /** Files to review and nothing said about how. */
   static ReviewOptions of(List<String> jobs) {
     return new ReviewOptions(
-        jobs, Format.TEXT, false, Threshold.ERROR, Colouring.AUTO, Optional.empty());
+        jobs,
+        Format.TEXT,
+        false,
+        Threshold.ERROR,
+        Colouring.AUTO,
+        Optional.empty(),
+        ReportFiles.NONE);
   }
 }

@@ -25,14 +25,6 @@ enum Threshold {
   Review reduce(Review review) {
     List<Finding> kept = new ArrayList<>(review.findings());
     kept.removeIf(finding -> !reachedBy(finding.severity()));
-    return new Review(
-        review.file(),
-        review.title(),
-        review.modules(),
-        review.problems(),
-        kept,
-        review.notChecked(),
-        review.coverage(),
-        review.sheet());
+    return review.with(kept);
   }
 }

@@ -32,7 +32,13 @@ final class Usage {
         quiet,
         choice("--fail-on", Threshold.ERROR, Threshold.values()),
         choice("--color", Colouring.AUTO, Colouring.values()),
-        sheet());
+        sheet(),
+        ReportFiles.of(values("--report"), words()));
+  }
+
+  private List<String> values(String option) {
+    OptionSpec given = parsed.matchedOption(option);
+    return given == null ? List.of() : given.stringValues();
   }
 
   /** Name of the calculation sheet; its ending decides its format. */

@@ -1,6 +1,8 @@
 package clampwise.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -18,10 +20,21 @@ final class WholeFile {
 
   private WholeFile() {}
 
+  /** Writes the content of a file. */
+  @FunctionalInterface
+  interface Content {
+    void write(OutputStream out) throws IOException;
+  }
+
   /** Writes text in UTF-8 under a name, in place of what stands there. */
   static void write(String name, CharSequence text) {
+    write(name, out -> out.write(text.toString().getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** Writes a file under a name, in place of what stands there. */
+  static void write(String name, Content content) {
     try {
-      write(Path.of(name), text);
+      write(Path.of(name), content);
     } catch (InvalidPathException e) {
       throw new UsageException(name + " is not a file name here");
     } catch (IOException e) {
@@ -29,7 +42,7 @@ final class WholeFile {
     }
   }
 
-  private static void write(Path named, CharSequence text) throws IOException {
+  private static void write(Path named, Content content) throws IOException {
     checkFolder(named);
     Path file = behindLinks(named.toAbsolutePath());
     boolean exists = Files.exists(file);
@@ -37,17 +50,23 @@ final class WholeFile {
       throw new IOException("a folder or a file that may not be written");
     }
     if (exists && !Files.isRegularFile(file)) {
-      Files.writeString(file, text, StandardCharsets.UTF_8);
+      fill(file, content);
       return;
     }
     Path part = file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid());
     Files.createFile(part);
     try {
-      Files.writeString(part, text, StandardCharsets.UTF_8);
+      fill(part, content);
       keepPermissions(file, part);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
+    }
+  }
+
+  private static void fill(Path file, Content content) throws IOException {
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+      content.write(out);
     }
   }
 

@@ -5,6 +5,7 @@ import clampwise.source.Position;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import clampwise.source.SourceFiles;
+import clampwise.source.SourceText;
 import clampwise.source.Span;
 import clampwise.source.YamlReader;
 import java.nio.file.Path;
@@ -29,9 +30,17 @@ public final class JobReader {
 
   /** The job of a file; files it names lie in the same folder. */
   public static Optional<Job> read(Path file, Problems problems) {
+    return read(file, SourceFiles.beside(file), problems);
+  }
+
+  /**
+   * The job of a file.
+   *
+   * @param files the files beside it, which keep what is read
+   */
+  public static Optional<Job> read(Path file, SourceFiles files, Problems problems) {
     String name = SourceFiles.nameOf(file);
-    return SourceFiles.read(file, problems)
-        .flatMap(bytes -> read(name, bytes, SourceFiles.beside(file), problems));
+    return SourceFiles.read(file, problems).flatMap(bytes -> read(name, bytes, files, problems));
   }
 
   /**
@@ -42,6 +51,7 @@ public final class JobReader {
    */
   public static Optional<Job> read(
       String name, byte[] bytes, SourceFiles files, Problems problems) {
+    files.take(new SourceText(name, bytes));
     YamlReader.Part part = YamlReader.readPart(name, bytes, problems);
     return read(part, files, problems);
   }

@@ -1,11 +1,14 @@
 package clampwise.review;
 
+import clampwise.facts.Facts;
 import clampwise.facts.loads.CalcSheet;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
 import clampwise.source.Problem;
+import clampwise.source.SourceText;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a review of one job says.
@@ -17,7 +20,8 @@ import java.util.List;
  * @param findings in the one order every report uses
  * @param notChecked what could not be judged, and why
  * @param coverage how far each rule got, in order of rule id
- * @param sheet the calculations behind it
+ * @param facts what the rules were asked about; none where nothing could be laid out
+ * @param sources the files as they were read, the job first
  */
 public record Review(
     String file,
@@ -27,9 +31,10 @@ public record Review(
     List<Finding> findings,
     List<NotChecked> notChecked,
     List<Coverage> coverage,
-    CalcSheet sheet) {
+    Optional<Facts> facts,
+    List<SourceText> sources) {
 
-  /** A review without calculations. */
+  /** A review of a job of which nothing could be laid out. */
   public Review(
       String file,
       String title,
@@ -38,6 +43,25 @@ public record Review(
       List<Finding> findings,
       List<NotChecked> notChecked,
       List<Coverage> coverage) {
-    this(file, title, modules, problems, findings, notChecked, coverage, CalcSheet.EMPTY);
+    this(
+        file,
+        title,
+        modules,
+        problems,
+        findings,
+        notChecked,
+        coverage,
+        Optional.empty(),
+        List.of());
+  }
+
+  /** The calculations behind it. */
+  public CalcSheet sheet() {
+    return facts.map(known -> new CalcSheet(known.facts())).orElse(CalcSheet.EMPTY);
+  }
+
+  /** The same review with only some of its findings. */
+  public Review with(List<Finding> kept) {
+    return new Review(file, title, modules, problems, kept, notChecked, coverage, facts, sources);
   }
 }

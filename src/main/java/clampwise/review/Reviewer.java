@@ -8,7 +8,6 @@ import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.facts.OtherCores;
-import clampwise.facts.loads.CalcSheet;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
 import clampwise.rulebook.Judgement;
@@ -54,7 +53,9 @@ public final class Reviewer {
    */
   public Review review(Path file) {
     Problems problems = new Problems();
-    return review(SourceFiles.nameOf(file), JobReader.read(file, problems), problems);
+    SourceFiles files = SourceFiles.beside(file);
+    Optional<Job> job = JobReader.read(file, files, problems);
+    return review(SourceFiles.nameOf(file), job, files, problems);
   }
 
   /**
@@ -66,20 +67,30 @@ public final class Reviewer {
    */
   public Review review(String name, byte[] text, SourceFiles files) {
     Problems problems = new Problems();
-    return review(name, JobReader.read(name, text, files, problems), problems);
+    return review(name, JobReader.read(name, text, files, problems), files, problems);
   }
 
-  private Review review(String name, Optional<Job> job, Problems problems) {
-    return job.map(read -> judge(name, read, problems))
+  private Review review(String name, Optional<Job> job, SourceFiles files, Problems problems) {
+    return job.map(read -> judge(name, read, files, problems))
         .orElseGet(
-            () -> new Review(name, "", 0, problems.sorted(), List.of(), List.of(), List.of()));
+            () ->
+                new Review(
+                    name,
+                    "",
+                    0,
+                    problems.sorted(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    Optional.empty(),
+                    files.taken()));
   }
 
   private static int modules(Facts facts) {
     return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
   }
 
-  private Review judge(String name, Job read, Problems problems) {
+  private Review judge(String name, Job read, SourceFiles files, Problems problems) {
     Job job = References.check(read, catalogue.get(), problems);
     Facts facts = Derivation.of(job, catalogue.get(), limits.get(), problems);
     Judgement judgement = rulebook.get().judge(facts);
@@ -91,6 +102,7 @@ public final class Reviewer {
         judgement.findings(),
         judgement.notChecked(),
         judgement.coverage(),
-        new CalcSheet(facts.facts()));
+        Optional.of(facts),
+        files.taken());
   }
 }

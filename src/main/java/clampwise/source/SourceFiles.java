@@ -19,6 +19,7 @@ public final class SourceFiles {
   private static final int MOST_NEIGHBOURS = 500;
 
   private final Optional<Path> folder;
+  private final List<SourceText> taken = new ArrayList<>();
 
   private SourceFiles(Optional<Path> folder) {
     this.folder = folder;
@@ -48,6 +49,16 @@ public final class SourceFiles {
     return file.toString().replace('\\', '/');
   }
 
+  /** What was read of this folder, in the order in which it was read. */
+  public List<SourceText> taken() {
+    return List.copyOf(taken);
+  }
+
+  /** Keeps a text that was read elsewhere, such as the job itself. */
+  public void take(SourceText text) {
+    taken.add(text);
+  }
+
   /** The bytes of a file that the user named; empty, after a problem, if it cannot be read. */
   public static Optional<byte[]> read(Path file, Problems problems) {
     Span start = Span.startOf(nameOf(file));
@@ -63,10 +74,12 @@ public final class SourceFiles {
     return inside(name, problems).flatMap(file -> text(file, name.at(), problems));
   }
 
-  private static Optional<Beside> text(Path file, Span namedAt, Problems problems) {
+  private Optional<Beside> text(Path file, Span namedAt, Problems problems) {
     String name = nameOf(file);
-    return bytes(file, namedAt, problems)
-        .flatMap(bytes -> Utf8.decode(name, bytes, problems))
+    Optional<byte[]> bytes = bytes(file, namedAt, problems);
+    bytes.ifPresent(read -> take(new SourceText(name, read)));
+    return bytes
+        .flatMap(read -> Utf8.decode(name, read, problems))
         .map(text -> new Beside(name, text));
   }
 

@@ -1,0 +1,44 @@
+package clampwise.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a report is written as; the ending of its file's name decides. */
+public enum ReportKind {
+  JSON(".json");
+
+  private final String ending;
+
+  ReportKind(String ending) {
+    this.ending = ending;
+  }
+
+  /** The kind for a file of this name, if its ending is one of ours. */
+  public static Optional<ReportKind> of(String file) {
+    String name = file.toLowerCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(kind -> name.endsWith(kind.ending)).findFirst();
+  }
+
+  /** All endings, in the order in which they are explained. */
+  public static List<String> endings() {
+    return Arrays.stream(values()).map(kind -> kind.ending).distinct().toList();
+  }
+
+  /** Writes a run and closes the stream; the same run gives the same bytes. */
+  public void write(Run run, OutputStream out) throws IOException {
+    switch (this) {
+      case JSON -> JsonReport.write(run.reviews(), run.version(), text(out));
+    }
+  }
+
+  private static Writer text(OutputStream out) {
+    return new OutputStreamWriter(out, StandardCharsets.UTF_8);
+  }
+}
