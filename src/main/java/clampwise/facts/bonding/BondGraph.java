@@ -65,6 +65,17 @@ final class BondGraph {
     return lugs;
   }
 
+  /** The same with further jumpers and lugs, which bond. */
+  BondGraph with(List<Tie> jumpers, List<PlacedModule> more) {
+    Stream<Joint> tied =
+        jumpers.stream().map(tie -> new Joint(tie.one(), tie.other(), Optional.empty()));
+    Stream<Grounding> grounded = more.stream().map(frame -> new Grounding(frame, Optional.empty()));
+    return new BondGraph(
+        frames,
+        Stream.concat(joints.stream(), tied).toList(),
+        Stream.concat(lugs.stream(), grounded).toList());
+  }
+
   /** Whether it is not known of some joint or lug that it bonds. */
   boolean isInDoubt() {
     return joints.stream().anyMatch(joint -> joint.doubt().isPresent())
@@ -97,6 +108,23 @@ final class BondGraph {
                     within(entry.getValue(), sure),
                     doubtsOf.getOrDefault(entry.getKey(), Set.of())))
         .toList();
+  }
+
+  /** The clusters of frames, in the order of the layout. */
+  List<BondCluster> clusters() {
+    UnionFind<String> sets = joined(joints);
+    List<PlacedModule> sorted = frames.byColumn();
+    for (PlacedModule frame : sorted) {
+      frames.beside(frame).forEach(other -> sets.union(frame.name(), other.name()));
+    }
+    Map<String, BondCluster> found = new LinkedHashMap<>();
+    for (PlacedModule frame : sorted) {
+      String root = sets.find(frame.name());
+      found.computeIfAbsent(root, unseen -> new BondCluster()).frames().add(frame);
+    }
+    joints.forEach(joint -> found.get(sets.find(joint.one().name())).joints().add(joint));
+    lugs.forEach(lug -> found.get(sets.find(lug.frame().name())).lugs().add(lug));
+    return List.copyOf(found.values());
   }
 
   private static Set<String> within(List<PlacedModule> island, Set<String> sure) {

@@ -70,7 +70,18 @@ final class GroundPaths {
     GroundPaths paths = new GroundPaths(graph, bonding.get(), unread, answers);
     paths.judgeIslands();
     layout.fields().stream().filter(paths::isJudged).forEach(paths::judge);
-    Removals.judge(graph, paths.islands, bonding.get(), unread, answers);
+    paths.judgeRemovals(graph, bonding.get());
+  }
+
+  /** With all in place that the islands without ground are given, so that no pass is left. */
+  private void judgeRemovals(BondGraph graph, Bonding bonding) {
+    List<Island> cut =
+        islands.stream()
+            .filter(island -> !island.isGrounded() && isJudged(island))
+            .filter(island -> unread.beyond(island).isEmpty())
+            .toList();
+    BondGraph healed = cut.isEmpty() ? graph : healing.healed(graph, cut);
+    Removals.judge(healed, !cut.isEmpty(), bonding, unread, answers);
   }
 
   private static void missing(Layout layout, String reason, Answers answers) {

@@ -34,6 +34,14 @@ final class Healing {
     return Optional.ofNullable(jumpers.get(island));
   }
 
+  /** The graph once some of its islands are grounded as told. */
+  BondGraph healed(BondGraph graph, List<Island> cut) {
+    List<Tie> ties = cut.stream().flatMap(island -> jumper(island).stream()).toList();
+    List<PlacedModule> alone =
+        cut.stream().filter(island -> jumper(island).isEmpty()).map(Island::first).toList();
+    return graph.with(ties, alone);
+  }
+
   private void growFrom(PlacedModule frame) {
     frames.beside(frame).forEach(other -> reach(frame, other));
   }

@@ -18,6 +18,7 @@ import clampwise.units.Unit;
  * @param cutOff frames that it cuts off, itself not counted
  * @param cutOffAtMost frames that may be cut off
  * @param bridged whether a temporary jumper bridges a module before it is taken out
+ * @param once what has to be mended first, in words, if anything
  * @param remedy the jumpers and lugs of the whole job that would leave none cut off
  */
 public record ModuleRemoval(
@@ -31,6 +32,7 @@ public record ModuleRemoval(
     int cutOff,
     int cutOffAtMost,
     boolean bridged,
+    String once,
     String remedy)
     implements Fact {
 

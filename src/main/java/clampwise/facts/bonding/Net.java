@@ -31,15 +31,30 @@ final class Net {
     Net net = new Net(graph.frames().byColumn());
     for (Joint joint : graph.joints()) {
       if (!onlySure || joint.doubt().isEmpty()) {
-        net.join(net.number(joint.one()), net.number(joint.other()));
+        net.join(joint);
       }
     }
     for (Grounding lug : graph.lugs()) {
       if (!onlySure || lug.doubt().isEmpty()) {
-        net.join(net.number(lug.frame()), net.ground());
+        net.join(lug);
       }
     }
     return net;
+  }
+
+  static Net of(BondCluster cluster) {
+    Net net = new Net(cluster.frames());
+    cluster.joints().forEach(net::join);
+    cluster.lugs().forEach(net::join);
+    return net;
+  }
+
+  private void join(Joint joint) {
+    pairs.add(new int[] {number(joint.one()), number(joint.other())});
+  }
+
+  private void join(Grounding lug) {
+    pairs.add(new int[] {number(lug.frame()), ground()});
   }
 
   int ground() {
@@ -54,8 +69,17 @@ final class Net {
     return numbers.getOrDefault(frame.name(), UNKNOWN);
   }
 
-  void join(int one, int other) {
-    pairs.add(new int[] {one, other});
+  /** The frames that a jumper would tie to each frame. */
+  int[][] beside(Frames all) {
+    int[][] beside = new int[frames.size()][];
+    for (int i = 0; i < beside.length; i++) {
+      beside[i] = all.beside(frames.get(i)).mapToInt(this::number).toArray();
+    }
+    return beside;
+  }
+
+  int size() {
+    return frames.size() + pairs.size();
   }
 
   /** Takes the first part away that joins two as given. */

@@ -22,25 +22,31 @@ final class Removals {
   private static final int AT_MOST = 0;
 
   private final BondGraph graph;
+  private final boolean healed;
   private final Bonding bonding;
   private final Answers answers;
   private final Cuts cuts;
   private final Optional<Cuts> sure;
 
-  private Removals(BondGraph graph, Bonding bonding, Answers answers) {
+  private Removals(BondGraph graph, boolean healed, Bonding bonding, Answers answers) {
     this.graph = graph;
+    this.healed = healed;
     this.bonding = bonding;
     this.answers = answers;
     this.cuts = new Cuts(Net.of(graph, false));
     this.sure = graph.isInDoubt() ? Optional.of(new Cuts(Net.of(graph, true))) : Optional.empty();
   }
 
+  /**
+   * @param graph the frames with what grounds those that are not grounded as drawn
+   * @param healed whether there are such
+   */
   static void judge(
-      BondGraph graph, List<Island> islands, Bonding bonding, Unread unread, Answers answers) {
-    Removals removals = new Removals(graph, bonding, answers);
+      BondGraph graph, boolean healed, Bonding bonding, Unread unread, Answers answers) {
+    Removals removals = new Removals(graph, healed, bonding, answers);
     String remedy = removals.remedy();
     Map<String, List<Island>> byField = new HashMap<>();
-    islands.stream()
+    graph.islands().stream()
         .filter(Island::isGrounded)
         .forEach(
             island ->
@@ -105,6 +111,7 @@ final class Removals {
         cuts.by(worst),
         AT_MOST,
         isBridged(),
+        healed ? "once all frames are grounded, " : "",
         remedy);
   }
 

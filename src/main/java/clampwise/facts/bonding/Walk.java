@@ -115,6 +115,24 @@ final class Walk {
     return Arrays.copyOfRange(order, 1, seen);
   }
 
+  /** Whether all grounded frames hang on a single one of them. */
+  boolean hangsOnOneLug() {
+    int first = order[Math.min(1, seen - 1)];
+    return seen > 2 && size[first] == seen - 1 && cutOff()[first] == seen - 2;
+  }
+
+  /** The most groups that hang on one frame. */
+  int mostHanging() {
+    int[] groups = new int[ground];
+    int most = 0;
+    for (int i = 1; i < seen; i++) {
+      if (hangs(order[i])) {
+        most = Math.max(most, ++groups[before[order[i]]]);
+      }
+    }
+    return most;
+  }
+
   /** For each frame, how many others lose ground when it is taken out. */
   int[] cutOff() {
     int[] cut = new int[ground];

@@ -72,6 +72,19 @@ class ModuleRemovalTest {
         .isEqualTo("2 grounding lugs (A.R4C1, A.R4C2)");
   }
 
+  /** No jumper yet, and the set that goes with the three that are asked for: 5 ends, 3 parts. */
+  @Test
+  void whatIsAskedForStandsOnTopOfTheMissingJumpers() {
+    ModuleRemoval removal = removal(4, "{on: A.R1C1}", "");
+
+    assertThat(removal.once()).isEqualTo("once all frames are grounded, ");
+    assertThat(removal.cutOff()).isEqualTo(15);
+    assertThat(removal.cutting()).isEqualTo(12);
+    assertThat(removal.remedy())
+        .isEqualTo(
+            "2 bonding jumpers (A.R4C1 - A.R4C2, A.R4C3 - A.R4C4) and a grounding lug on A.R4C4");
+  }
+
   @Test
   void aTemporaryJumperIsSaidOfAllFields() {
     String bridged = job(4, "{on: A.R1C1}", "{field: A}") + "  temporary-jumpers: yes\n";

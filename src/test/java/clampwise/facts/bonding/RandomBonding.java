@@ -48,6 +48,11 @@ final class RandomBonding {
 
   /** Columns of one height, tied along their lowest row, with a lug at one end. */
   static RandomBonding chain(int columns, int rows) {
+    return chain(columns, rows, 1);
+  }
+
+  /** The same with its lug on the lowest frame of another column. */
+  static RandomBonding chain(int columns, int rows, int lug) {
     RandomBonding chain = new RandomBonding();
     for (int column = 1; column <= columns; column++) {
       chain.addColumn(column, 0, rows);
@@ -55,7 +60,7 @@ final class RandomBonding {
         chain.joints.add(List.of(name(1, column - 1), name(1, column)));
       }
     }
-    chain.lugs.add(name(1, 1));
+    chain.lugs.add(name(1, lug));
     return chain;
   }
 
