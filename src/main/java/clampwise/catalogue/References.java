@@ -63,6 +63,7 @@ public final class References {
     References references = new References(job, catalogue, problems);
     references.check();
     ElectricalNames.check(job, catalogue, problems);
+    EditionNames.check(job, problems);
     return references.listed.without(job);
   }
 

@@ -17,6 +17,9 @@ public record Choice<E extends Enum<E>>(E value, Span at) implements Written {
     String word();
   }
 
+  /** Words whose numbers tell editions apart, of which the nearest is worth naming. */
+  public interface Edition {}
+
   /** The word as a designer writes it; classes such as {@code C3} keep their capitals. */
   public static String word(Enum<?> value) {
     if (value instanceof Spelt spelt) {

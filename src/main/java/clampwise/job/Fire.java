@@ -28,7 +28,7 @@ public record Fire(
     @Doc("Listing of modules and mount together.") Optional<Fire.Listing> listing) {
 
   /** A fire code with its edition, or a local variant. */
-  public enum RuleSet {
+  public enum RuleSet implements Choice.Edition {
     IFC_2018,
     IFC_2021,
     IFC_2024,

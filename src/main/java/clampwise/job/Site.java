@@ -91,7 +91,7 @@ public record Site(
       @Doc("Edition of the fire code.") Optional<Text> fire) {}
 
   /** A wind and snow standard with its edition. */
-  public enum LoadCode {
+  public enum LoadCode implements Choice.Edition {
     ASCE_7_16,
     ASCE_7_22,
     EN_1991

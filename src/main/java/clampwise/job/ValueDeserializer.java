@@ -28,6 +28,10 @@ final class ValueDeserializer<T> extends JsonDeserializer<T> {
     @Nullable T read(Node.Scalar scalar, String key, Reading reading);
   }
 
+  Reader<T> reader() {
+    return reader;
+  }
+
   /** A reader that refuses lists and mappings. */
   static <T> ValueDeserializer<T> ofScalar(String expected, ScalarReader<T> reader) {
     return new ValueDeserializer<>(

@@ -67,7 +67,9 @@ final class Words {
       case "yes", "true" -> new Flag(true, scalar.at());
       case "no", "false" -> new Flag(false, scalar.at());
       default -> {
-        reading.problem(scalar.at(), Reading.quoted(scalar.text()), "yes or no");
+        String found = Reading.quoted(scalar.text());
+        Reading.Misspelt meant = new Reading.Misspelt(scalar.text(), List.of("yes", "no"));
+        reading.unknown(scalar.at(), found, "yes or no", meant);
         yield null;
       }
     };
@@ -77,6 +79,7 @@ final class Words {
     E[] values = type.getEnumConstants();
     List<String> words = Arrays.stream(values).map(Choice::word).toList();
     String expected = "one of " + String.join(", ", words);
+    boolean edition = Choice.Edition.class.isAssignableFrom(type);
     return ValueDeserializer.ofScalar(
         expected,
         (scalar, key, reading) -> {
@@ -91,15 +94,15 @@ final class Words {
                       scalar.at(),
                       Reading.quoted(scalar.text()),
                       expected,
-                      nearest(scalar.text(), words)));
+                      nearest(scalar.text(), words, edition)));
           return null;
         });
   }
 
-  /** Another edition or class is no misspelling: its digits are meant. */
-  private static Optional<String> nearest(String written, List<String> words) {
+  /** Another class or size is no misspelling: its digits are meant. */
+  private static Optional<String> nearest(String written, List<String> words, boolean edition) {
     return Nearest.to(written, words)
-        .filter(near -> digits(near).isEmpty() || digits(near).equals(digits(written)));
+        .filter(near -> edition || digits(near).isEmpty() || digits(near).equals(digits(written)));
   }
 
   private static String digits(String word) {

@@ -8,6 +8,9 @@ import clampwise.job.Unreadable;
 import clampwise.source.Problems;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReferencesTest {
 
@@ -59,6 +62,38 @@ class ReferencesTest {
         .singleElement()
         .asString()
         .endsWith("trapezoid-32");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "nec-2019,nec-2017",
+    "NCE 2020,nec-2020",
+    "NEC2023,nec-2023",
+    "nec-20200,nec-2020",
+    "IEC 62458,iec-62548",
+    "BS 7617,bs-7671",
+    "as/nzs 5035,as-nzs-5033"
+  })
+  void aMisspeltElectricalCodeOfTheSiteIsReportedWithTheNearest(String written, String nearest) {
+    assertThat(said(JOB + "site: {codes: {electrical: \"" + written + "\"}}\n"))
+        .containsExactly(
+            "21:28 no edition of a code named \"" + written + "\", nearest " + nearest);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFC 2019,ifc-2018", "ICF 2021,ifc-2021", "nfpa1,nfpa-1", "Oregan,oregon"})
+  void aMisspeltFireCodeOfTheSiteIsReportedWithTheNearest(String written, String nearest) {
+    assertThat(said(JOB + "site: {codes: {fire: \"" + written + "\"}}\n"))
+        .containsExactly(
+            "21:22 no edition of a code named \"" + written + "\", nearest " + nearest);
+  }
+
+  /** That these codes come out every three years is from memory. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"NEC 2020", "nec/2017", "NEC 2014", "nec-2026", "IEC 62548", "code of the island"})
+  void anotherEditionIsNoSlip(String written) {
+    assertThat(said(JOB + "site: {codes: {electrical: " + written + "}}\n")).isEmpty();
   }
 
   @Test

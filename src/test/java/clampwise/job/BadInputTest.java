@@ -59,7 +59,9 @@ class BadInputTest {
       delimiter = '|',
       value = {
         "loads: {snow: {exposure-factor: 1,0}}|13:35 the unknown key \"0\"; a point for decimals, such as 1.5: in braces a comma ends the value",
-        "site: {codes: {loads: asce-7-10}}|13:23 \"asce-7-10\"; one of asce-7-16, asce-7-22, en-1991",
+        "site: {codes: {loads: asce-7-10}}|13:23 \"asce-7-10\"; one of asce-7-16, asce-7-22, en-1991; nearest asce-7-16",
+        "electrical: {code: nec-2019}|13:20 \"nec-2019\"; one of nec-2017, nec-2020, nec-2023, iec-62548, bs-7671, as-nzs-5033; nearest nec-2017",
+        "roof: {under-warranty: Yes}|13:24 \"Yes\"; yes or no; nearest yes",
         "site: {risk-category: 2}|13:23 \"2\"; one of I, II, III, IV; nearest II",
         "site: {exposure: E}|13:18 \"E\"; one of B, C, D",
         "site: {corrosivity: C6}|13:21 \"C6\"; one of C1, C2, C3, C4, C5, CX"

@@ -2,14 +2,13 @@ package clampwise.facts.fire;
 
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
+import clampwise.job.Editions;
 import clampwise.job.Fire.Exemption;
 import clampwise.job.Fire.RuleSet;
 import clampwise.job.Job;
 import clampwise.job.Site;
 import clampwise.job.Text;
 import clampwise.units.Unit;
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Asks whether the rule set is the one in force, and whether it is applied at all. */
@@ -54,7 +53,8 @@ final class AccessRules {
   private void edition() {
     Job job = access.layout().job();
     Optional<Text> code = job.site().flatMap(Site::codes).flatMap(Site.Codes::fire);
-    Optional<String> known = code.flatMap(AccessRules::ruleSet);
+    Optional<String> known =
+        code.flatMap(text -> Editions.of(RuleSet.values(), text.value())).map(Choice::word);
     if (known.isPresent()) {
       access.add(
           new FireEdition(
@@ -66,14 +66,5 @@ final class AccessRules {
               .orElseGet(() -> job.unreadable().missing(what, "site", "codes", "fire"));
       access.missing(FireEdition.class, EDITION, reason);
     }
-  }
-
-  /** The rule set a text means, such as {@code IFC 2018}. */
-  private static Optional<String> ruleSet(Text code) {
-    String word = code.value().toLowerCase(Locale.ROOT).strip().replaceAll("[^a-z0-9]+", "-");
-    return Arrays.stream(RuleSet.values())
-        .map(set -> Choice.word(set))
-        .filter(word::equals)
-        .findFirst();
   }
 }
