@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.source.Nearest;
 import clampwise.source.Node;
 import clampwise.source.Position;
 import clampwise.source.Problem;
@@ -91,12 +92,21 @@ public final class JobReader {
     if (root.get("job").filter(name -> !name.isEmpty()).isPresent()) {
       return root;
     }
-    if (brokenAt.isEmpty()) {
+    if (brokenAt.isEmpty() && !isMisspelt(root)) {
       String expected = "the key job with the name on the drawings";
       problems.add(Problem.of(root.at(), "a job without a name", expected));
     }
     Span start = Span.startOf(root.at().file());
     return root.without("job").with("job", new Node.Scalar("(no name)", true, start));
+  }
+
+  /** Whether an unknown key, which is a problem of its own, most likely means the name. */
+  private static boolean isMisspelt(Node.Mapping root) {
+    Set<String> known = Shape.of(Job.class).byKey().keySet();
+    return root.entries().stream()
+        .map(entry -> entry.key().text())
+        .filter(key -> !known.contains(key))
+        .anyMatch(key -> Nearest.to(key, known).filter("job"::equals).isPresent());
   }
 
   private static Optional<Job> bind(

@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.source.Nearest;
 import clampwise.source.Node;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
@@ -62,7 +63,7 @@ final class KeyChecks {
       notWithout(jumper, "from", "to");
     } else if (to) {
       notWithout(jumper, "to", "from");
-    } else {
+    } else if (!isMisspelt(jumper, "from", "to", "field")) {
       add(jumper, Problem.of(jumper.at(), "a jumper without ends", "from and to, or field"));
     }
   }
@@ -97,7 +98,7 @@ final class KeyChecks {
   }
 
   private void notWithout(Node.Mapping mapping, String key, String needed) {
-    if (has(mapping, key) && !has(mapping, needed)) {
+    if (has(mapping, key) && !has(mapping, needed) && !isMisspelt(mapping, needed)) {
       Node value = mapping.get(key).orElseThrow();
       add(mapping, Problem.of(value.at(), key + " without " + needed, "the key " + needed));
     }
@@ -110,6 +111,14 @@ final class KeyChecks {
 
   private static boolean has(Node.Mapping mapping, String key) {
     return mapping.get(key).filter(value -> !value.isEmpty()).isPresent();
+  }
+
+  /** Whether some key, which is a problem of its own, most likely means one of these. */
+  private static boolean isMisspelt(Node.Mapping mapping, String... keys) {
+    return mapping.entries().stream()
+        .map(entry -> entry.key().text())
+        .anyMatch(
+            key -> Nearest.to(key, List.of(keys)).filter(near -> !near.equals(key)).isPresent());
   }
 
   private static Optional<String> word(Node.Mapping mapping, String key) {

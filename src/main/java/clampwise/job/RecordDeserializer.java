@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonDeserializer;
 import java.io.IOException;
 import java.lang.reflect.Constructor;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -54,7 +55,7 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
       String key = nodes.keyNode().text();
       boolean empty = parser.nextToken() == JsonToken.VALUE_NULL;
       if (empty || slot == null) {
-        skip(nodes, key, reading);
+        skip(nodes, key, written, reading);
         continue;
       }
       written[slot.index()] = true;
@@ -65,11 +66,18 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
   }
 
   /** Passes over a value; that of an unknown key may be what the key meant asks for. */
-  private void skip(NodeParser nodes, String key, Reading reading) throws IOException {
+  private void skip(NodeParser nodes, String key, boolean[] written, Reading reading)
+      throws IOException {
     if (!shape.byKey().containsKey(key)) {
-      reading.lost().addMisspelt(nodes.node(), Nearest.to(key, shape.byKey().keySet()));
+      Optional<String> meant = Nearest.to(key, shape.byKey().keySet());
+      reading.lost().addMisspelt(nodes.node(), meant);
+      meant.ifPresent(known -> written[slotOf(known).index()] = true);
     }
     nodes.skipChildren();
+  }
+
+  private Shape.Slot slotOf(String key) {
+    return Objects.requireNonNull(shape.byKey().get(key));
   }
 
   private @Nullable Object refuse(JsonParser parser, Node node, Reading reading)

@@ -46,20 +46,14 @@ final class MappingFrame extends Frame {
     }
     Node.Scalar first = keys.putIfAbsent(scalar.text(), scalar);
     if (first != null) {
-      reportTwice(first, scalar);
+      problems.add(twice(scalar, first.at().start().line()));
       return null;
     }
     return scalar;
   }
 
-  private void reportTwice(Node.Scalar first, Node.Scalar second) {
-    String name = "\"" + first.text() + "\"";
-    problems.add(twice(first, name, second.at().start().line()));
-    problems.add(twice(second, name, first.at().start().line()));
-  }
-
-  private static Problem twice(Node.Scalar key, String name, int otherLine) {
-    return Problem.of(
-        key.at(), "the key " + name + " twice", "one; the other stands in line " + otherLine);
+  private static Problem twice(Node.Scalar key, int firstLine) {
+    String found = "the key \"" + key.text() + "\" twice";
+    return Problem.of(key.at(), found, "one; the first stands in line " + firstLine);
   }
 }

@@ -28,17 +28,49 @@ class BadInputTest {
             design-load: {down: 2.4 kPa, sideways: 1 kPa}
             """);
     assertThat(read.said())
-        .hasSize(8)
+        .hasSize(7)
         .anyMatch(said -> said.startsWith("13:5 the unknown key \"gpa\"; a key of a field"))
         .anyMatch(said -> said.endsWith("nearest gap"))
         .contains("14:16 a list; a text")
         .anyMatch(said -> said.startsWith("15:17 \"12\" without a unit; a length"))
         .contains("16:11 \"95 deg\"; a slope from 0 to below 90 deg")
-        .contains("17:5 the key \"column-gap\" twice; one; the other stands in line 18")
-        .contains("18:5 the key \"column-gap\" twice; one; the other stands in line 17")
+        .contains("18:5 the key \"column-gap\" twice; one; the first stands in line 17")
         .contains("19:19 \"seam\"; one of eave, seams; nearest seams")
         .contains("20:34 the unknown key \"sideways\"; a key of a design load: down, up");
     assertThat(read.job()).isPresent();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "orientation: landscape|orientaton: landscape|the unknown key \"orientaton\"|orientation",
+        "kind: standing-seam|knd: standing-seam|the unknown key \"knd\"|kind",
+        "panel: r|panell: r|the unknown key \"panell\"|panel",
+        "plane: p|plan: p|the unknown key \"plan\"|plane",
+        "job: Small|jop: Small|the unknown key \"jop\"|job"
+      })
+  void aMisspeltKeyThatIsNeededIsOneProblem(
+      String right, String wrong, String found, String nearest) {
+    String text = ReadJob.SMALL.replace(right, wrong);
+    assertThat(text).isNotEqualTo(ReadJob.SMALL);
+    assertThat(ReadJob.of(text).problems())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.found()).isEqualTo(found))
+        .satisfies(problem -> assertThat(problem.nearest()).hasValue(nearest));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "bonding: {jumpers: [{form: A.R1C1, to: A.R1C2}]}",
+        "bonding: {jumpers: [{from: A.R1C1, ot: A.R1C2}]}",
+        "bonding: {jumpers: [{feild: A}]}"
+      })
+  void aMisspeltEndOfAJumperIsOneProblem(String line) {
+    assertThat(ReadJob.of(ReadJob.SMALL + line + "\n").problems())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.found()).startsWith("the unknown key"));
   }
 
   @Test
