@@ -14,7 +14,7 @@ import java.util.Set;
 /** One finding as an entry of the reviewer's list. */
 final class FindingText {
 
-  /** Places printed before the rest is only counted. */
+  /** Places printed with their numbers; the rest is only named. */
   private static final int PLACES_SHOWN = 3;
 
   private static final int MARK = 2;
@@ -90,14 +90,28 @@ final class FindingText {
     Set<String> places = new LinkedHashSet<>();
     boolean alike = finding.places().stream().map(Place::comparison).distinct().count() == 1;
     finding.places().forEach(place -> places.add(place(place, finding, alike)));
-    int shown = places.size() <= PLACES_SHOWN + 1 ? places.size() : PLACES_SHOWN;
-    String label = "places";
-    for (String place : places.stream().limit(shown).toList()) {
-      sheet.labelled(BODY, label, place);
-      label = "";
+    if (places.size() <= PLACES_SHOWN + 1) {
+      write("places", places);
+    } else if (alike) {
+      write("places", PlaceNames.lines(paths(finding.places())));
+    } else {
+      write("worst", places.stream().limit(PLACES_SHOWN).toList());
+      List<Place> others = finding.places();
+      write("others", PlaceNames.lines(paths(others.subList(PLACES_SHOWN, others.size()))));
     }
-    if (shown < places.size()) {
-      sheet.labelled(BODY, "", "and " + (places.size() - shown) + " more");
+  }
+
+  private static Set<String> paths(List<Place> places) {
+    Set<String> paths = new LinkedHashSet<>();
+    places.forEach(place -> paths.add(place.subject().path()));
+    return paths;
+  }
+
+  private void write(String label, Iterable<String> lines) {
+    String before = label;
+    for (String line : lines) {
+      sheet.labelled(BODY, before, line);
+      before = "";
     }
   }
 

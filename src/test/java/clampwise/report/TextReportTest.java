@@ -58,10 +58,10 @@ class TextReportTest {
                   begins at 234 mm
                   why     Outside the zone the module has no rating.
                   remedy  begin the block at 9 ft 4 in: 12 of 12 modules comply
-                  places  fields.A / module R1C3 / lower edge: 81 mm against 234 mm
+                  worst   fields.A / module R1C3 / lower edge: 81 mm against 234 mm
                           fields.A / module R1C4 / lower edge: 82 mm against 234 mm
                           fields.A / module R1C5 / lower edge: 83 mm against 234 mm
-                          and 13 more
+                  others  fields.A / module R1C6-R1C18 / lower edge
                   rule    clamp-outside-clamp-zone
 
             Notes (1)
@@ -121,11 +121,11 @@ class TextReportTest {
   }
 
   @Test
-  void ofManyPlacesTheFirstAreShownAndTheRestCounted() {
+  void ofManyPlacesTheWorstAreShownWithTheirNumbersAndTheRestNamed() {
     assertThat(text(SampleReview.of(SampleReview.zone(17)), 80))
         .contains("module R1C5 / lower edge: 83 mm against 234 mm\n")
-        .contains("and 14 more\n")
-        .doesNotContain("R1C6");
+        .contains("others  fields.A / module R1C6-R1C19 / lower edge\n")
+        .doesNotContain("more");
   }
 
   @Test
