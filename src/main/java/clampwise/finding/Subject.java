@@ -19,6 +19,12 @@ public record Subject(String path) implements Comparable<Subject> {
     return new Subject(path + SEPARATOR + name);
   }
 
+  /** The thing of the job that it belongs to: the first part of its path. */
+  public String first() {
+    int end = path.indexOf(SEPARATOR);
+    return end < 0 ? path : path.substring(0, end);
+  }
+
   @Override
   public int compareTo(Subject other) {
     return NaturalOrder.compare(path, other.path);

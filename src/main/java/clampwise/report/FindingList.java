@@ -2,12 +2,14 @@ package clampwise.report;
 
 import clampwise.facts.OtherCores;
 import clampwise.finding.Finding;
+import clampwise.finding.FindingOrder;
+import clampwise.finding.FindingOrder.Group;
 import clampwise.finding.Severity;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** The findings of a review as a numbered list, by severity and place. */
@@ -24,29 +26,25 @@ final class FindingList {
 
   /** Writes all findings; the entries are made on all cores. */
   void write(List<Finding> findings) {
-    Followers followers = Followers.of(findings);
-    List<Map<String, List<Finding>>> bySeverity = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      bySeverity.add(byPlace(severity, followers.leading()));
-    }
-    Iterator<Sheet> entries = entries(bySeverity, followers).iterator();
-    for (Severity severity : Severity.values()) {
-      write(severity, bySeverity.get(severity.ordinal()), entries);
+    FindingOrder order = FindingOrder.of(findings);
+    Iterator<Sheet> entries = entries(order).iterator();
+    Set<Severity> headed = EnumSet.noneOf(Severity.class);
+    for (Group group : order.groups()) {
+      if (headed.add(group.severity())) {
+        heading(group.severity(), order);
+      }
+      sheet.gap();
+      sheet.prose(INDENT, Role.HEADING, group.place());
+      group.findings().forEach(unread -> add(entries.next()));
     }
   }
 
-  private void write(
-      Severity severity, Map<String, List<Finding>> byPlace, Iterator<Sheet> entries) {
-    int count = byPlace.values().stream().mapToInt(List::size).sum();
-    if (count > 0) {
-      sheet.heading(FindingText.role(severity), plural(severity), count);
+  private void heading(Severity severity, FindingOrder order) {
+    int count = 0;
+    for (Group group : order.groups()) {
+      count += group.severity() == severity ? group.findings().size() : 0;
     }
-    byPlace.forEach(
-        (place, findings) -> {
-          sheet.gap();
-          sheet.prose(INDENT, Role.HEADING, place);
-          findings.forEach(unread -> add(entries.next()));
-        });
+    sheet.heading(FindingText.role(severity), plural(severity), count);
   }
 
   private void add(Sheet entry) {
@@ -54,16 +52,14 @@ final class FindingList {
     sheet.add(entry);
   }
 
-  private List<Sheet> entries(List<Map<String, List<Finding>>> bySeverity, Followers followers) {
+  private List<Sheet> entries(FindingOrder order) {
     Citations citations = Citations.packed();
     List<Supplier<Sheet>> entries = new ArrayList<>();
-    for (Map<String, List<Finding>> places : bySeverity) {
-      for (List<Finding> findings : places.values()) {
-        for (Finding finding : findings) {
-          int number = entries.size() + 1;
-          List<Finding> after = followers.after(finding);
-          entries.add(() -> entry(number, finding, after, citations));
-        }
+    for (Group group : order.groups()) {
+      for (Finding finding : group.findings()) {
+        int number = entries.size() + 1;
+        List<Finding> after = order.followers().after(finding);
+        entries.add(() -> entry(number, finding, after, citations));
       }
     }
     return OtherCores.all(entries);
@@ -81,17 +77,5 @@ final class FindingList {
       case WARNING -> "Warnings";
       case NOTE -> "Notes";
     };
-  }
-
-  /** Findings by the first part of their subject, in the order of the review. */
-  private static Map<String, List<Finding>> byPlace(Severity severity, List<Finding> findings) {
-    Map<String, List<Finding>> places = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      if (finding.severity() == severity) {
-        String place = FirstPart.of(finding.cause());
-        places.computeIfAbsent(place, unseen -> new ArrayList<>()).add(finding);
-      }
-    }
-    return places;
   }
 }

@@ -1,6 +1,7 @@
 package clampwise.report;
 
 import clampwise.finding.Finding;
+import clampwise.finding.Followers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,7 @@
 package clampwise.report;
 
 import clampwise.finding.Finding;
+import clampwise.finding.Followers;
 import clampwise.finding.Severity;
 import clampwise.review.Review;
 import com.fasterxml.jackson.core.JsonFactory;

@@ -2,6 +2,7 @@ package clampwise.report;
 
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
+import clampwise.finding.Followers;
 import clampwise.finding.Severity;
 import clampwise.review.Review;
 

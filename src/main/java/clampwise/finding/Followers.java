@@ -1,7 +1,5 @@
-package clampwise.report;
+package clampwise.finding;
 
-import clampwise.finding.Finding;
-import clampwise.finding.FindingName;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The findings that stand on their own, each with those that only follow from it. */
-final class Followers {
+public final class Followers {
 
   private final List<Finding> leading = new ArrayList<>();
   private final Map<FindingName, List<Finding>> byLeader = new HashMap<>();
@@ -28,21 +26,22 @@ final class Followers {
   }
 
   /** In the order of the review; what follows from a finding that is not there stands alone. */
-  static Followers of(List<Finding> findings) {
+  public static Followers of(List<Finding> findings) {
     return new Followers(findings);
   }
 
-  List<Finding> leading() {
+  /** Those that stand on their own, in the order of the review. */
+  public List<Finding> leading() {
     return leading;
   }
 
   /** What follows from a finding, in the order of the review. */
-  List<Finding> after(Finding finding) {
+  public List<Finding> after(Finding finding) {
     return byLeader.getOrDefault(finding.name(), List.of());
   }
 
   /** How many findings only follow from others. */
-  int count() {
+  public int count() {
     return byLeader.values().stream().mapToInt(List::size).sum();
   }
 }
