@@ -29,6 +29,8 @@ class LayersTest {
           .definedBy("clampwise.cli..")
           .layer("report")
           .definedBy("clampwise.report..")
+          .layer("plan")
+          .definedBy("clampwise.plan..")
           .layer("review")
           .definedBy("clampwise.review..")
           .layer("rules")
@@ -49,16 +51,19 @@ class LayersTest {
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("report")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("plan")
+          .mayOnlyBeAccessedByLayers("report")
           .whereLayer("review")
-          .mayOnlyBeAccessedByLayers("cli", "report")
+          .mayOnlyBeAccessedByLayers("cli", "report", "plan")
           .whereLayer("rules")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("rulebook")
-          .mayOnlyBeAccessedByLayers("cli", "report", "review", "rules")
+          .mayOnlyBeAccessedByLayers("cli", "report", "plan", "review", "rules")
           .whereLayer("facts")
-          .mayOnlyBeAccessedByLayers("cli", "report", "review", "rules", "rulebook")
+          .mayOnlyBeAccessedByLayers("cli", "report", "plan", "review", "rules", "rulebook")
           .whereLayer("job")
-          .mayOnlyBeAccessedByLayers("cli", "report", "review", "rules", "rulebook", "facts");
+          .mayOnlyBeAccessedByLayers(
+              "cli", "report", "plan", "review", "rules", "rulebook", "facts");
 
   @ArchTest
   static final ArchRule GROUND_FLOOR_NEEDS_ONLY_THE_JDK =

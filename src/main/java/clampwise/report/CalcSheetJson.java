@@ -1,6 +1,7 @@
 package clampwise.report;
 
 import clampwise.facts.loads.CalcSheet.Part;
+import clampwise.review.Cautions;
 import clampwise.review.Review;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

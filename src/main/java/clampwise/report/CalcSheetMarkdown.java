@@ -5,6 +5,7 @@ import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Section;
 import clampwise.calc.trail.Term;
 import clampwise.facts.loads.CalcSheet.Part;
+import clampwise.review.Cautions;
 import clampwise.review.Review;
 import java.util.List;
 

@@ -5,6 +5,7 @@ import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
 import clampwise.calculation.Calculation;
 import clampwise.calculation.Reading;
+import clampwise.review.Cautions;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.UncheckedIOException;

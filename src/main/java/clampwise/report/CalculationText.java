@@ -7,6 +7,7 @@ import clampwise.calculation.Calculation;
 import clampwise.calculation.Input;
 import clampwise.calculation.InputText;
 import clampwise.calculation.Reading;
+import clampwise.review.Cautions;
 import java.util.List;
 
 /** Public calculations as text: the list of all, what one asks for, and its shown work. */

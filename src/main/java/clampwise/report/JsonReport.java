@@ -3,6 +3,7 @@ package clampwise.report;
 import clampwise.finding.Finding;
 import clampwise.finding.Followers;
 import clampwise.finding.Severity;
+import clampwise.review.Cautions;
 import clampwise.review.Review;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;

@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -12,6 +13,7 @@ import java.util.Optional;
 
 /** What a report is written as; the ending of its file's name decides. */
 public enum ReportKind {
+  SVG(".svg"),
   JSON(".json");
 
   private final String ending;
@@ -33,12 +35,15 @@ public enum ReportKind {
 
   /** Writes a run and closes the stream; the same run gives the same bytes. */
   public void write(Run run, OutputStream out) throws IOException {
-    switch (this) {
-      case JSON -> JsonReport.write(run.reviews(), run.version(), text(out));
+    try (Writer text = text(out)) {
+      switch (this) {
+        case SVG -> SvgPlan.write(run, text);
+        case JSON -> JsonReport.write(run.reviews(), run.version(), text);
+      }
     }
   }
 
   private static Writer text(OutputStream out) {
-    return new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    return new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
   }
 }

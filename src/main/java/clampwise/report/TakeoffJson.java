@@ -1,6 +1,7 @@
 package clampwise.report;
 
 import clampwise.catalogue.Limit;
+import clampwise.review.Cautions;
 import clampwise.review.TakenOff;
 import clampwise.takeoff.Comparison;
 import clampwise.takeoff.Freight;

@@ -7,6 +7,7 @@ import static clampwise.report.TakeoffFigures.range;
 import static clampwise.report.TakeoffFigures.share;
 
 import clampwise.catalogue.Limit;
+import clampwise.review.Cautions;
 import clampwise.review.TakenOff;
 import clampwise.takeoff.Comparison;
 import clampwise.takeoff.Crew;

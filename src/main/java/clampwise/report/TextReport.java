@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.review.Cautions;
 import clampwise.review.Review;
 import java.util.List;
 

@@ -26,11 +26,13 @@ final class BondGraph {
 
   private final Frames frames;
   private final List<Joint> joints;
+  private final List<Joint> ties;
   private final List<Grounding> lugs;
 
-  private BondGraph(Frames frames, List<Joint> joints, List<Grounding> lugs) {
+  private BondGraph(Frames frames, List<Joint> clamped, List<Joint> ties, List<Grounding> lugs) {
     this.frames = frames;
-    this.joints = joints;
+    this.joints = Stream.concat(clamped.stream(), ties.stream()).toList();
+    this.ties = ties;
     this.lugs = lugs;
   }
 
@@ -50,7 +52,7 @@ final class BondGraph {
                     frames.find(lug.on().value()).stream()
                         .map(frame -> new Grounding(frame, parts.lug(lug).doubt())))
             .toList();
-    return new BondGraph(frames, Stream.concat(clamped, tied).toList(), lugs);
+    return new BondGraph(frames, clamped.toList(), tied.toList(), lugs);
   }
 
   Frames frames() {
@@ -59,6 +61,11 @@ final class BondGraph {
 
   List<Joint> joints() {
     return joints;
+  }
+
+  /** Those of the joints that are jumpers. */
+  List<Joint> ties() {
+    return ties;
   }
 
   List<Grounding> lugs() {

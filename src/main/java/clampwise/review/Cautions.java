@@ -1,4 +1,4 @@
-package clampwise.report;
+package clampwise.review;
 
 import java.util.List;
 

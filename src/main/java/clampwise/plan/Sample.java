@@ -1,0 +1,75 @@
+package clampwise.plan;
+
+import clampwise.finding.Severity;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** How a style looks, for the legend. */
+final class Sample {
+
+  private static final Set<Style> SELF_EXPLAINING =
+      EnumSet.of(
+          Style.ROOF,
+          Style.LEADER,
+          Style.DIMENSION,
+          Style.FRAME,
+          Style.NORTH,
+          Style.TEXT,
+          Style.SMALL_TEXT,
+          Style.ZONE_TEXT,
+          Style.MODULE_TEXT,
+          Style.HEADING,
+          Style.TITLE,
+          Style.WHITE_TEXT,
+          Style.MARK_TEXT,
+          Style.MODULES);
+
+  private Sample() {}
+
+  /** Whether a style has to be explained. */
+  static boolean isExplained(Style style) {
+    return !SELF_EXPLAINING.contains(style);
+  }
+
+  /**
+   * Draws a sample.
+   *
+   * @param at its left end, at half its height
+   */
+  static void draw(Style style, Point at, Canvas canvas) {
+    Point end = at.plus(7.5, 0);
+    switch (style) {
+      case ERROR_MARK -> canvas.add(small(Severity.ERROR, at));
+      case WARNING_MARK -> canvas.add(small(Severity.WARNING, at));
+      case NOTE_MARK -> canvas.add(small(Severity.NOTE, at));
+      case ATTACHMENT_MID, ATTACHMENT_END, ATTACHMENT_NONE ->
+          canvas.add(Drawn.box(style, at.plus(3, -0.7), at.plus(4.4, 0.7), About.NOTHING));
+      case ZONE_MILD, ZONE_SEVERE, ZONE_WORST, ISLAND -> hatched(style, at, canvas);
+      case CLEAR_PATH,
+          OBSTACLE,
+          KEEP_CLEAR,
+          MODULE,
+          CLAMP_ZONE,
+          ERROR_AREA,
+          WARNING_AREA,
+          NOTE_AREA ->
+          canvas.add(Drawn.box(style, at.plus(0, -1.2), end.plus(0, 1.2), About.NOTHING));
+      default -> canvas.line(style, at, end);
+    }
+  }
+
+  private static Drawn small(Severity severity, Point at) {
+    return MarkDrawing.sign(severity, at.plus(3.7, 0), 1.5, About.NOTHING);
+  }
+
+  private static void hatched(Style style, Point at, Canvas canvas) {
+    double apart = style == Style.ZONE_MILD ? 2.4 : 1.4;
+    for (double along = 0; along < 6.5; along += apart) {
+      canvas.line(style, at.plus(along, 1.2), at.plus(along + 2.4 > 7.5 ? 7.5 : along + 2.4, -1.2));
+      if (style == Style.ZONE_WORST) {
+        canvas.line(
+            style, at.plus(along, -1.2), at.plus(along + 2.4 > 7.5 ? 7.5 : along + 2.4, 1.2));
+      }
+    }
+  }
+}
