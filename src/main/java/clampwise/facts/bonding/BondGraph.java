@@ -79,7 +79,8 @@ final class BondGraph {
     Stream<Grounding> grounded = more.stream().map(frame -> new Grounding(frame, Optional.empty()));
     return new BondGraph(
         frames,
-        Stream.concat(joints.stream(), tied).toList(),
+        joints.subList(0, joints.size() - ties.size()),
+        Stream.concat(ties.stream(), tied).toList(),
         Stream.concat(lugs.stream(), grounded).toList());
   }
 
