@@ -2,6 +2,7 @@ package clampwise.catalogue;
 
 import clampwise.job.Named;
 import clampwise.job.Text;
+import clampwise.source.Article;
 import clampwise.source.Nearest;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
@@ -81,7 +82,7 @@ final class Names {
 
   private String expected() {
     return known.isEmpty()
-        ? "a " + kind + "; the job and the catalogue have none"
-        : "the name of a " + kind;
+        ? Article.with(kind) + "; the job and the catalogue have none"
+        : "the name of " + Article.with(kind);
   }
 }

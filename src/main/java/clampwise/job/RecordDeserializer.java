@@ -42,18 +42,27 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
   @Override
   public @Nullable Object deserialize(JsonParser parser, DeserializationContext context)
       throws IOException {
-    NodeParser nodes = (NodeParser) parser;
+    return deserialize((NodeParser) parser, context, "");
+  }
+
+  /**
+   * Reads a mapping.
+   *
+   * @param under the key it stands under; empty in lists and where names are free
+   */
+  private @Nullable Object deserialize(
+      NodeParser nodes, DeserializationContext context, String under) throws IOException {
     Node node = nodes.node();
-    Reading reading = Reading.of(parser);
-    if (!parser.isExpectedStartObjectToken() || reading.reported().contains(node)) {
-      return refuse(parser, node, reading);
+    Reading reading = Reading.of(nodes);
+    if (!nodes.isExpectedStartObjectToken() || reading.reported().contains(node)) {
+      return refuse(nodes, under, reading);
     }
     @Nullable Object[] values = new Object[constructor.getParameterCount()];
     boolean[] written = new boolean[values.length];
-    while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      Shape.Slot slot = slot(nodes, reading);
+    while (nodes.nextToken() == JsonToken.FIELD_NAME) {
+      Shape.Slot slot = slot(nodes, under, reading);
       String key = nodes.keyNode().text();
-      boolean empty = parser.nextToken() == JsonToken.VALUE_NULL;
+      boolean empty = nodes.nextToken() == JsonToken.VALUE_NULL;
       if (empty || slot == null) {
         skip(nodes, key, written, reading);
         continue;
@@ -61,8 +70,13 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
       written[slot.index()] = true;
       values[slot.index()] = value(slot, nodes, context);
     }
-    reportMissing(node, written, reading);
+    reportMissing(node, under, written, reading);
     return build(values);
+  }
+
+  /** What the mapping is, in words. */
+  private String words(String under) {
+    return under.isEmpty() ? shape.words() : under;
   }
 
   /** Passes over a value; that of an unknown key may be what the key meant asks for. */
@@ -80,33 +94,34 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
     return Objects.requireNonNull(shape.byKey().get(key));
   }
 
-  private @Nullable Object refuse(JsonParser parser, Node node, Reading reading)
+  private @Nullable Object refuse(NodeParser nodes, String under, Reading reading)
       throws IOException {
+    Node node = nodes.node();
     if (!reading.reported().contains(node)) {
-      reading.wrongShape(node, shape.words() + ": a mapping with the keys " + someKeys());
+      reading.wrongShape(node, words(under) + ": a mapping with the keys " + someKeys());
     }
-    parser.skipChildren();
+    nodes.skipChildren();
     return null;
   }
 
-  private Shape.@Nullable Slot slot(NodeParser parser, Reading reading) {
+  private Shape.@Nullable Slot slot(NodeParser parser, String under, Reading reading) {
     Node.Scalar key = parser.keyNode();
     Shape.Slot slot = shape.byKey().get(key.text());
     if (slot == null) {
       reading.unknown(
           key.at(),
           "the unknown key " + Reading.quoted(key.text()),
-          expected(key.text()),
+          expected(key.text(), words(under)),
           new Reading.Misspelt(key.text(), shape.byKey().keySet()));
     }
     return slot;
   }
 
   /** In braces a comma ends the value, so that the decimals of {@code 1,5} become a key. */
-  private String expected(String key) {
+  private String expected(String key, String words) {
     return !key.isEmpty() && Character.isDigit(key.charAt(0))
         ? "a point for decimals, such as 1.5: in braces a comma ends the value"
-        : "a key of " + shape.words() + ": " + someKeys();
+        : "a key of " + words + ": " + someKeys();
   }
 
   private String someKeys() {
@@ -119,19 +134,23 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
   private static @Nullable Object value(
       Shape.Slot slot, NodeParser nodes, DeserializationContext context) throws IOException {
     Node node = nodes.node();
-    Object value = Deserializing.of(slot.value()).deserialize(nodes, context);
+    JsonDeserializer<?> reader = Deserializing.of(slot.value());
+    Object value =
+        reader instanceof RecordDeserializer record
+            ? record.deserialize(nodes, context, slot.key())
+            : reader.deserialize(nodes, context);
     if (value == null) {
       Reading.of(nodes).lost().add(node);
     }
     return value;
   }
 
-  private void reportMissing(Node node, boolean[] written, Reading reading) {
+  private void reportMissing(Node node, String under, boolean[] written, Reading reading) {
     for (Shape.Slot slot : shape.slots()) {
       boolean missing = slot.presence() == Shape.Presence.REQUIRED && !written[slot.index()];
       if (missing && !reading.isCutOff(node)) {
         reading.problem(
-            node.at(), shape.words() + " without " + slot.key(), "the key " + slot.key());
+            node.at(), words(under) + " without " + slot.key(), "the key " + slot.key());
       }
     }
   }

@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.source.Article;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -8,7 +9,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,6 +19,13 @@ import java.util.Optional;
  * @param byKey its keys, in order
  */
 public record Shape(Class<?> type, Map<String, Slot> byKey) {
+
+  /** Records that Java cannot name as the trade does. */
+  private static final Map<Class<?>, String> OTHER_WORDS =
+      Map.of(
+          Electrical.PvString.class, "string",
+          Tested.class, "test",
+          Fire.Adjacent.class, "pair of planes");
 
   /** Whether a key must be written, and what stands for it if it is not. */
   public enum Presence {
@@ -74,11 +81,9 @@ public record Shape(Class<?> type, Map<String, Slot> byKey) {
 
   /** What the record is, in words: {@code ModuleType} is a module type. */
   public String words() {
-    String word = key(type.getSimpleName()).substring(1).replace('-', ' ');
-    if (word.endsWith("s")) {
-      return word.toLowerCase(Locale.ROOT);
-    }
-    return ("aeiou".indexOf(word.charAt(0)) < 0 ? "a " : "an ") + word.toLowerCase(Locale.ROOT);
+    String word = OTHER_WORDS.getOrDefault(type, key(type.getSimpleName()).substring(1));
+    String spaced = word.replace('-', ' ');
+    return spaced.endsWith("s") ? spaced : Article.with(spaced);
   }
 
   Constructor<?> constructor() throws NoSuchMethodException {

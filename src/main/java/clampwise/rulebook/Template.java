@@ -1,5 +1,6 @@
 package clampwise.rulebook;
 
+import clampwise.source.Article;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,8 @@ public record Template(List<Template.Part> parts) {
 
   /** Compiled where a text is read, which a finished program does not do. */
   private static final String SLOT = "\\{([A-Za-z]\\w*)(?:\\|([^{}]*)|:([^{}/]*)/([^{}/]*))?}";
+
+  private static final List<String> ARTICLES = List.of("a ", "an ");
 
   /** A piece of the text. */
   public sealed interface Part {}
@@ -77,7 +80,7 @@ public record Template(List<Template.Part> parts) {
   }
 
   /**
-   * The text with its placeholders filled.
+   * The text with its placeholders filled; an article before a placeholder follows what fills it.
    *
    * @param component the printed component of a name, empty if it holds nothing
    */
@@ -85,7 +88,7 @@ public record Template(List<Template.Part> parts) {
     StringBuilder text = new StringBuilder();
     for (Part part : parts) {
       if (part instanceof Slot slot) {
-        text.append(component.apply(slot.name()).orElse(slot.otherwise()));
+        append(text, component.apply(slot.name()).orElse(slot.otherwise()));
       } else if (part instanceof Plural plural) {
         text.append(plural.words(component.apply(plural.name()).orElse("")));
       } else if (part instanceof Words words) {
@@ -93,5 +96,20 @@ public record Template(List<Template.Part> parts) {
       }
     }
     return text.toString();
+  }
+
+  private static void append(StringBuilder text, String filled) {
+    for (String article : ARTICLES) {
+      int start = text.length() - article.length();
+      if (start >= 0 && text.indexOf(article, start) == start && beginsWord(text, start)) {
+        text.setLength(start);
+        text.append(Article.of(filled)).append(' ');
+      }
+    }
+    text.append(filled);
+  }
+
+  private static boolean beginsWord(StringBuilder text, int start) {
+    return start == 0 || text.charAt(start - 1) == ' ';
   }
 }

@@ -36,7 +36,7 @@ class BadInputTest {
         .contains("16:11 \"95 deg\"; a slope from 0 to below 90 deg")
         .contains("18:5 the key \"column-gap\" twice; one; the first stands in line 17")
         .contains("19:19 \"seam\"; one of eave, seams; nearest seams")
-        .contains("20:34 the unknown key \"sideways\"; a key of a design load: down, up");
+        .contains("20:34 the unknown key \"sideways\"; a key of design-load: down, up");
     assertThat(read.job()).isPresent();
   }
 
@@ -93,6 +93,7 @@ class BadInputTest {
         "loads: {snow: {exposure-factor: 1,0}}|13:35 the unknown key \"0\"; a point for decimals, such as 1.5: in braces a comma ends the value",
         "site: {codes: {loads: asce-7-10}}|13:23 \"asce-7-10\"; one of asce-7-16, asce-7-22, en-1991; nearest asce-7-16",
         "electrical: {code: nec-2019}|13:20 \"nec-2019\"; one of nec-2017, nec-2020, nec-2023, iec-62548, bs-7671, as-nzs-5033; nearest nec-2017",
+        "install: {torqus: {}}|13:11 the unknown key \"torqus\"; a key of install: tolerance, re-datum, squareness, begins, ends, tools, torques, torque-log and others; nearest torques",
         "roof: {under-warranty: Yes}|13:24 \"Yes\"; yes or no; nearest yes",
         "site: {risk-category: 2}|13:23 \"2\"; one of I, II, III, IV; nearest II",
         "site: {exposure: E}|13:18 \"E\"; one of B, C, D",
@@ -119,7 +120,7 @@ class BadInputTest {
         "gap: -3 mm|13:10 \"-3 mm\"; a length from 0 to 10000 m",
         "gap: 99999 m|13:10 \"99999 m\"; a length from 0 to 10000 m",
         "gap: {mm: 12}|13:10 a mapping; a length with its unit, such as 12 mm or 3/4 in",
-        "block: 4 x 10|13:12 \"4 x 10\"; a block: a mapping with the keys at, rows, columns, omit",
+        "block: 4 x 10|13:12 \"4 x 10\"; block: a mapping with the keys at, rows, columns, omit",
         "columns: 5|13:14 \"5\"; a list, such as [a, b]",
         "attach: {every: 0}|13:21 \"0\"; a whole number from 1 to 1000000",
         "attach: {per-edge: 0}|13:24 \"0\"; a whole number from 1 to 1000000",
@@ -130,7 +131,7 @@ class BadInputTest {
         "attach: {points: [~]}|13:23 nothing; a point: a mapping with the keys at, part, clamp",
         "attach: {points: [{at: 1 m}]}|13:28 \"1 m\"; a spot: along the eave and up the slope, such as [6 ft, 3 ft]",
         "other-modules: [m]|13:20 a list; a mapping of names, such as north: {...}",
-        "block: {rows: 2, columns: 3}|13:12 a block without at; the key at",
+        "block: {rows: 2, columns: 3}|13:12 block without at; the key at",
         "like: B|13:11 no field named \"B\"; the name of a field",
         "like: [A]|13:11 a list; the name of a field",
         "allowed-spacing: {feild: 4 ft}|13:23 no wind zone named \"feild\"; field, edge, corner or a zone of the figure such as 2e or G; nearest field",

@@ -27,6 +27,25 @@ class TemplateTest {
         .isEqualTo(said);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "eave,ends at an eave of an eave",
+    "rake,ends at a rake of a rake",
+    "8 ft,ends at an 8 ft of an 8 ft",
+    "unit,ends at a unit of a unit"
+  })
+  void anArticleFollowsTheWordThatFillsThePlace(String word, String said) {
+    Template text = Template.of("ends at a {edge} of an {edge}");
+    assertThat(text.fill(name -> Optional.of(word))).isEqualTo(said);
+  }
+
+  @Test
+  void aWordThatEndsLikeAnArticleIsNone() {
+    Template text = Template.of("area {edge}, than {edge}, zone a{edge}");
+    assertThat(text.fill(name -> Optional.of("eave")))
+        .isEqualTo("area eave, than eave, zone aeave");
+  }
+
   @Test
   void allPlaceholdersAreNamed() {
     assertThat(TEXT.names()).containsOnly("count", "module");

@@ -14,6 +14,7 @@ import clampwise.job.Circuit.ConductorMetal;
 import clampwise.job.Circuit.Grounding;
 import clampwise.job.Circuit.Kind;
 import clampwise.job.ElectricalCode;
+import clampwise.source.Article;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Units;
 import java.util.Optional;
@@ -54,7 +55,7 @@ record GroundingSizing(CircuitCase circuit, Grounding grounding) {
     String by =
         circuit.isUnfused()
             ? "the " + amperes + " assumed for a circuit without a device"
-            : "a " + amperes + " device";
+            : Article.with(amperes) + " device";
     Limit table =
         new Limit(
             table().key(),
