@@ -92,7 +92,7 @@ final class ReviewCommand {
     Sheet sheet = new Sheet(console.screen().textWidth(), paint(options.colouring()));
     TextReport report = new TextReport(sheet);
     reviews.forEach(options.quiet() ? report::writeQuietly : report::write);
-    if (!options.quiet() && !reviews.isEmpty()) {
+    if (!options.quiet() && reviews.stream().anyMatch(Review::hasJob)) {
       report.writeCautions();
     }
     return sheet.toString();

@@ -68,7 +68,7 @@ final class TakeoffCommand {
     Sheet sheet = new Sheet(console.screen().textWidth(), colours ? new Colours() : Paint.NONE);
     TakeoffText report = new TakeoffText(sheet);
     jobs.forEach(report::write);
-    if (!jobs.isEmpty()) {
+    if (jobs.stream().anyMatch(job -> job.quantities().isPresent())) {
       report.writeCaution();
     }
     return sheet.toString();

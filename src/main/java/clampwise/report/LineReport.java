@@ -30,7 +30,7 @@ public final class LineReport {
   /** Only problems and findings, and whether there was anything to review at all. */
   public void writeQuietly(Review review) {
     writeMarks(review);
-    if (review.modules() == 0) {
+    if (review.modules() == 0 && review.hasJob()) {
       line(Span.startOf(review.file()), "note", "no module was reviewed", "not-checked");
     }
   }

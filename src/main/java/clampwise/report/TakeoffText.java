@@ -38,10 +38,12 @@ public final class TakeoffText {
 
   /** The take-off of one job. */
   public void write(TakenOff job) {
-    sheet.gap();
-    String title = job.title().isBlank() ? "a job without a name" : job.title();
-    sheet.prose(0, Role.HEADING, "Take-off of " + title);
-    sheet.whole(0, Role.PLACE, job.file());
+    if (job.quantities().isPresent()) {
+      sheet.gap();
+      String title = job.title().isBlank() ? "a job without a name" : job.title();
+      sheet.prose(0, Role.HEADING, "Take-off of " + title);
+      sheet.whole(0, Role.PLACE, job.file());
+    }
     ProblemList.write(job.problems(), sheet);
     job.quantities().ifPresent(this::write);
   }

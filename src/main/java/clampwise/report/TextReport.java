@@ -21,6 +21,10 @@ public final class TextReport {
 
   /** The whole review of one job. */
   public void write(Review review) {
+    if (!review.hasJob()) {
+      writeMarks(review);
+      return;
+    }
     writeHead(review);
     writeMarks(review);
     writeNotChecked(NotCheckedGroup.of(review.notChecked()));
@@ -30,7 +34,7 @@ public final class TextReport {
   /** Only what has to change, and whether there was anything to review at all. */
   public void writeQuietly(Review review) {
     writeMarks(review);
-    if (review.modules() == 0) {
+    if (review.modules() == 0 && review.hasJob()) {
       sheet.gap();
       sheet.whole(0, Role.PLACE, review.file());
       sheet.prose(0, Role.ERROR, SummaryText.NO_MODULE);

@@ -64,4 +64,11 @@ public record Review(
   public Review with(List<Finding> kept) {
     return new Review(file, title, modules, problems, kept, notChecked, coverage, facts, sources);
   }
+
+  /**
+   * Whether there was a job to review; of none nothing is to be said but what could not be read.
+   */
+  public boolean hasJob() {
+    return problems.isEmpty() || !coverage.isEmpty();
+  }
 }

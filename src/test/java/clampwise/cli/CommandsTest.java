@@ -7,6 +7,7 @@ import clampwise.report.SampleReview;
 import clampwise.review.Review;
 import clampwise.rulebook.RulePage;
 import clampwise.source.Problem;
+import clampwise.source.Span;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -47,11 +48,37 @@ class CommandsTest {
     return run((name, console) -> review(name), arguments);
   }
 
+  private static Problem missing() {
+    return Problem.of(Span.startOf("nowhere"), "no file named \"nowhere\"", "a file that exists");
+  }
+
+  @Test
+  void ofAFileThatIsNotThereOnlyThatIsSaid() {
+    String said =
+        """
+        Could not be read (1)
+
+          nowhere:1:1
+              found   no file named "nowhere"
+              wanted  a file that exists
+        """;
+    assertThat(run("review", "nowhere")).isEqualTo(2);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(said);
+    out.reset();
+    run("review", "--quiet", "nowhere");
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(said);
+    out.reset();
+    run("review", "nowhere", "errors");
+    assertThat(out.toString(StandardCharsets.UTF_8)).startsWith(said).contains("On the roof");
+  }
+
   /** The name of a job says what its review finds. */
   private static Review review(String name) {
     return switch (name) {
       case "unreadable" -> SampleReview.full();
       case "errors" -> SampleReview.of(SampleReview.frame());
+      case "nowhere" ->
+          new Review(name, "", 0, List.of(missing()), List.of(), List.of(), List.of());
       case "notes" -> SampleReview.saying("a note");
       case "broken" -> throw new IllegalStateException("wheel came off");
       default -> SampleReview.of();
