@@ -19,6 +19,7 @@ import org.drools.model.Model;
 public final class Rulebook {
   private final RuleSet rules;
   private final Optional<Engine> engine;
+  private final Components components = new Components();
 
   private Rulebook(RuleSet rules, List<Model> joining) {
     this.rules = rules;
@@ -62,7 +63,7 @@ public final class Rulebook {
   public Judgement judge(Facts facts) {
     Report report = ask(facts.facts());
     engine.ifPresent(joining -> joining.apply(facts.facts(), report));
-    return new Verdict(cards(), facts, report).judgement();
+    return new Verdict(cards(), components, facts, report).judgement();
   }
 
   /** Asks the rules that look at one fact at a time. */

@@ -32,11 +32,12 @@ final class Verdict {
   private final Report report;
   private final Map<String, Long> asked;
   private final Map<String, List<Missing>> missing;
-  private final Components components = new Components();
+  private final Components components;
   private final StandardsInForce standards;
 
-  Verdict(List<RuleCard> cards, Facts facts, Report report) {
+  Verdict(List<RuleCard> cards, Components components, Facts facts, Report report) {
     this.cards = cards;
+    this.components = components;
     this.report = report;
     this.standards = StandardsInForce.of(facts.layout().job());
     this.asked =

@@ -11,8 +11,9 @@ import java.math.MathContext;
  * printed.
  *
  * @param measure the units in which the work is printed
+ * @param read whether somebody reads the formulas; the factors between units are left out otherwise
  */
-public record Formulas(Measure measure) {
+public record Formulas(Measure measure, boolean read) {
 
   private static final MathContext DIGITS = new MathContext(10);
 
@@ -26,19 +27,19 @@ public record Formulas(Measure measure) {
 
   /** The formulas of this work. */
   public static Formulas of(Work work) {
-    return new Formulas(work.measure());
+    return new Formulas(work.measure(), work.isRead());
   }
 
   /** A printed symbol, turned into the unit that the formula of the code asks for. */
   public String in(Unit unit, String symbol) {
     double factor = measure.of(unit.dimension()).factor() / unit.factor();
-    return factor == 1 ? symbol : "(" + symbol + times(factor) + ")";
+    return !read || factor == 1 ? symbol : "(" + symbol + times(factor) + ")";
   }
 
   /** An expression that gives this unit, turned into the printed unit. */
   public String out(Unit unit, String expression) {
     double factor = unit.factor() / measure.of(unit.dimension()).factor();
-    return factor == 1 ? expression : "(" + expression + ")" + times(factor);
+    return !read || factor == 1 ? expression : "(" + expression + ")" + times(factor);
   }
 
   /** A formula in which each {@code %s} is replaced by the next part. */

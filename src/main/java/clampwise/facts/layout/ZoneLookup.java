@@ -50,7 +50,12 @@ public final class ZoneLookup {
   /** The zone at a point, the more severe one on a border. */
   public Optional<ZoneArea> at(double alongM, double upM) {
     Coordinate point = new Coordinate(alongM, upM);
-    return pieces.stream().filter(piece -> piece.holds(point)).map(Piece::zone).findFirst();
+    for (Piece piece : pieces) {
+      if (piece.holds(point)) {
+        return Optional.of(piece.zone);
+      }
+    }
+    return Optional.empty();
   }
 
   /** All zones a module lies in, the most severe first. */

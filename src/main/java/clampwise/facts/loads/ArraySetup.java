@@ -55,7 +55,10 @@ final class ArraySetup {
     this.topHeightM = TopHeight.of(asked.field()).orElseThrow().m();
     this.written = asked.wind(Loads.WindReading::edgeFactor).map(Factor::value);
     this.sides =
-        new ArraySides(asked.plane(), PanelReach.of(code, topHeightM), asked.roof().shape());
+        new ArraySides(
+            asked.onPlane().modules(),
+            new RoofReach(asked.plane(), asked.roof().shape()),
+            PanelReach.of(code, topHeightM));
     this.panel = panel(asked);
   }
 

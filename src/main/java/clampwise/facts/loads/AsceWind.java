@@ -5,6 +5,7 @@ import clampwise.calc.Outcome;
 import clampwise.calc.Outcome.NotApplicable;
 import clampwise.calc.Outcome.Result;
 import clampwise.calc.ZoneWidth.Roof;
+import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Work;
 import clampwise.calc.wind.EffectiveArea;
 import clampwise.calc.wind.Enclosure;
@@ -29,7 +30,9 @@ import clampwise.job.Quantity.Length;
 import clampwise.job.Quantity.Speed;
 import clampwise.job.Site;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Wind on a field after ASCE 7-16 and 7-22: panels parallel to the roof where all conditions of the
@@ -44,13 +47,14 @@ final class AsceWind implements FieldWind {
   private final ArraySetup setup;
   private final ZoneLookup zones;
   private final PanelMethod method;
+  private final Map<Measure, Outcome<Velocity>> velocities = new ConcurrentHashMap<>();
 
   private AsceWind(FieldSite asked, WindCode code, WindSite site, Roof roof) {
     this.code = code;
     this.site = site;
     this.building = building(asked, roof);
     this.setup = ArraySetup.of(asked, code, roof.heightM());
-    this.zones = new ZoneLookup(asked.plane().zones());
+    this.zones = asked.onPlane().zones();
     this.method = new PanelMethod(code, building.enclosure(), setup, asked.measure());
   }
 
@@ -141,7 +145,7 @@ final class AsceWind implements FieldWind {
     }
     Patch patch = new Patch(place.zone(), place.areaM2());
     Panel panel = new Panel(patch, place.edgeFactor(), setup.panel());
-    return VelocityPressure.of(code, site, building.roof().heightM(), work)
+    return velocity(work)
         .then(velocity -> PanelPressure.of(code, building, velocity, panel, work))
         .then(load -> new Result<>(load.pressures()));
   }
@@ -151,11 +155,20 @@ final class AsceWind implements FieldWind {
     if (zone.isEmpty()) {
       return new NotApplicable<>("a clip lies in no wind zone of its plane");
     }
-    Outcome<Velocity> velocity = VelocityPressure.of(code, site, building.roof().heightM(), work);
+    Outcome<Velocity> velocity = velocity(work);
     return EffectiveArea.of(code, spanM, widthM, work)
         .then(
             areaM2 ->
                 velocity.then(
                     q -> ZonePressure.of(code, building, q, new Patch(zone, areaM2), work)));
+  }
+
+  /** The same for all places of the field; worked out again only for its lines. */
+  private Outcome<Velocity> velocity(Work work) {
+    return work.isRead()
+        ? VelocityPressure.of(code, site, building.roof().heightM(), work)
+        : velocities.computeIfAbsent(
+            work.measure(),
+            measure -> VelocityPressure.of(code, site, building.roof().heightM(), work));
   }
 }

@@ -9,6 +9,7 @@ import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,12 @@ final class BareRoof {
   private final ZoneLookup zones;
   private final double pitchM;
   private final Map<Place, Outcome<Pressures>> known = new HashMap<>();
+  private final Map<Line, List<String>> zonesAlong = new HashMap<>();
 
   private record Place(String zone, double spanM) {}
+
+  /** A stretch of a seam by where it lies and begins. */
+  private record Line(double alongM, double fromM) {}
 
   BareRoof(FieldWind wind, ZoneLookup zones, double pitchM) {
     this.wind = wind;
@@ -34,9 +39,15 @@ final class BareRoof {
     this.pitchM = pitchM;
   }
 
-  /** Zone at a clip; empty where there is none. */
-  String zone(SeamRun run, double clipM) {
-    return zones.at(run.seam().alongM(), clipM).map(ZoneArea::name).orElse("");
+  /** Zones at all clips of a seam, from the lowest on; empty where there is none. */
+  List<String> zones(SeamRun run, double[] clipsM) {
+    return zonesAlong.computeIfAbsent(
+        new Line(run.seam().alongM(), run.fromM()),
+        line -> Arrays.stream(clipsM).mapToObj(clipM -> zone(line.alongM, clipM)).toList());
+  }
+
+  private String zone(double alongM, double clipM) {
+    return zones.at(alongM, clipM).map(ZoneArea::name).orElse("");
   }
 
   /**
@@ -47,8 +58,9 @@ final class BareRoof {
    */
   Outcome<List<BeamLoad>> loads(SeamRun run, double[] clipsM, double factor) {
     List<BeamLoad> loads = new ArrayList<>(clipsM.length);
+    List<String> names = zones(run, clipsM);
     for (int i = 0; i < clipsM.length; i++) {
-      Outcome<Pressures> pressures = pressures(zone(run, clipsM[i]), spanM(clipsM, i));
+      Outcome<Pressures> pressures = pressures(names.get(i), spanM(clipsM, i));
       if (pressures instanceof NotApplicable<Pressures> none) {
         return new NotApplicable<>(none.reason());
       }

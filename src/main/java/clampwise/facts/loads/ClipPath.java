@@ -10,6 +10,7 @@ import clampwise.finding.Subject;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,12 +56,38 @@ record ClipPath(
    *
    * @param loads along the seam
    * @param reactionsN of each clip [N]
+   * @param mostOfZone for each clip, the one that the bare roof loads most among those in its zone
    */
-  record Bare(List<BeamLoad> loads, double[] reactionsN) {}
+  record Bare(List<BeamLoad> loads, double[] reactionsN, int[] mostOfZone) {
+
+    double mostOfZoneN(int clip) {
+      return reactionsN[mostOfZone[clip]];
+    }
+  }
 
   /** The same seam under wind on the bare roof. */
   Outcome<Bare> bare(List<BeamLoad> roof) {
-    return seam.under(roof).then(forces -> new Result<>(new Bare(roof, forces.reactionsN())));
+    return paths
+        .under(seam, roof)
+        .then(
+            forces -> {
+              double[] roofN = forces.reactionsN();
+              return new Result<>(new Bare(roof, roofN, mostOfZone(roofN)));
+            });
+  }
+
+  private int[] mostOfZone(double[] roofN) {
+    List<String> zones = paths.zones(run, seam.supportsM());
+    Map<String, Integer> most = new HashMap<>();
+    for (int i = 0; i < roofN.length; i++) {
+      most.merge(zones.get(i), i, (one, other) -> roofN[other] > roofN[one] ? other : one);
+    }
+    int[] mostOfZone = new int[roofN.length];
+    for (int i = 0; i < roofN.length; i++) {
+      int highest = most.get(zones.get(i));
+      mostOfZone[i] = roofN[highest] > roofN[i] ? highest : i;
+    }
+    return mostOfZone;
   }
 
   /** The most loaded clip against what a clip may take. */
@@ -85,23 +112,13 @@ record ClipPath(
         rounded(strengthN),
         Math.rint(pullN(clip) / strengthN * 1e9) / 1e9,
         rounded(plane.limits().get("utilisation-note").si() * strengthN),
-        bare.result().map(known -> roof(known.reactionsN[mostOfZone(clip, known)])),
+        bare.result().map(known -> roof(known.mostOfZoneN(clip))),
         spread(nearest, pullN(clip) / strengthN),
         Optional.of(new ClipChain(this, clip, Optional.empty())));
   }
 
   private String roof(double roofN) {
     return "wind on the bare roof pulls " + QuantityPrint.text(roofN, plane.forceUnit());
-  }
-
-  /** The clip that the bare roof loads most among those in the wind zone of a clip. */
-  private int mostOfZone(int clip, Bare bare) {
-    String zone = zone(clip);
-    int most = clip;
-    for (int i = 0; i < bare.reactionsN.length; i++) {
-      most = bare.reactionsN[i] > bare.reactionsN[most] && zone(i).equals(zone) ? i : most;
-    }
-    return most;
   }
 
   /**
@@ -119,19 +136,16 @@ record ClipPath(
   }
 
   private int atItsPlace(Bare bare) {
-    double[] mostN = new double[bare.reactionsN.length];
-    for (int i = 0; i < mostN.length; i++) {
-      mostN[i] = bare.reactionsN[mostOfZone(i, bare)];
-    }
     int worst = 0;
     for (int i = 1; i < reactionsN.length; i++) {
-      worst = reactionsN[i] / mostN[i] > reactionsN[worst] / mostN[worst] ? i : worst;
+      double share = reactionsN[i] / bare.mostOfZoneN(i);
+      worst = share > reactionsN[worst] / bare.mostOfZoneN(worst) ? i : worst;
     }
     return worst;
   }
 
   private ClipShare share(int clip, Bare bare, BareSeam most) {
-    int own = mostOfZone(clip, bare);
+    int own = bare.mostOfZone[clip];
     double ownN = bare.reactionsN[own];
     return share(clip, bare, most, new BareSeam(run, seam, bare.loads, own, ownN, zone(clip)));
   }
@@ -150,7 +164,7 @@ record ClipPath(
         combinationName(),
         clipM(clip),
         pullN(clip),
-        rounded(bare.reactionsN[mostOfZone(clip, bare)]),
+        rounded(bare.mostOfZoneN(clip)),
         most.zone(),
         rounded(most.forceN()),
         false,
@@ -159,7 +173,7 @@ record ClipPath(
   }
 
   private String zone(int clip) {
-    return paths.zone(run, clipM(clip));
+    return paths.zones(run, seam.supportsM()).get(clip);
   }
 
   private double clipM(int clip) {

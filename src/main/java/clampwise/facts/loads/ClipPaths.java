@@ -7,7 +7,6 @@ import clampwise.calc.statics.Beam;
 import clampwise.calc.statics.BeamForces;
 import clampwise.calc.statics.BeamLoad;
 import clampwise.facts.layout.SeamLine;
-import clampwise.facts.layout.ZoneLookup;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,12 +21,16 @@ final class ClipPaths {
   private final double pitchM;
   private final BareRoof roof;
   private final Map<Integer, Outcome<BareSeam>> most = new HashMap<>();
+  private final Map<Loaded, Outcome<BeamForces>> known = new HashMap<>();
+
+  /** A stretch of the plane's clip lines with its loads: most seams of a plane are loaded alike. */
+  private record Loaded(double fromM, double toM, List<BeamLoad> loads) {}
 
   /** Paths of a plane on which wind is known. */
   ClipPaths(PlaneLoads plane, double pitchM) {
     this.plane = plane;
     this.pitchM = pitchM;
-    this.roof = new BareRoof(wind(plane), new ZoneLookup(plane.plane().zones()), pitchM);
+    this.roof = new BareRoof(wind(plane), plane.fields().get(0).site().onPlane().zones(), pitchM);
   }
 
   private static FieldWind wind(PlaneLoads plane) {
@@ -37,11 +40,17 @@ final class ClipPaths {
   /** What the attachments of a seam bring to its clips in the combination with most uplift. */
   Outcome<ClipPath> of(SeamRun run, Beam seam, List<SeamRun.Pull> pulls) {
     int combination = mostUplift(pulls);
-    return seam.under(ClipPath.loads(pulls, combination))
+    return under(seam, ClipPath.loads(pulls, combination))
         .then(
             forces ->
                 new Result<>(
                     new ClipPath(plane, run, pulls, combination, seam, forces.reactionsN(), this)));
+  }
+
+  /** A seam of the plane under its loads; seams loaded alike are computed once. */
+  Outcome<BeamForces> under(Beam seam, List<BeamLoad> loads) {
+    return known.computeIfAbsent(
+        new Loaded(seam.fromM(), seam.toM(), loads), key -> seam.under(loads));
   }
 
   /** What wind on the bare roof brings to a seam, in the same combination. */
@@ -80,7 +89,7 @@ final class ClipPaths {
     }
     Beam seam = new Beam(run.fromM(), run.toM(), clipsM);
     return roof.loads(run, clipsM, factor)
-        .then(loads -> seam.under(loads).then(f -> new Result<>(most(run, seam, loads, f))));
+        .then(loads -> under(seam, loads).then(f -> new Result<>(most(run, seam, loads, f))));
   }
 
   private BareSeam most(SeamRun run, Beam seam, List<BeamLoad> loads, BeamForces forces) {
@@ -90,11 +99,12 @@ final class ClipPaths {
       most = reactionsN[i] > reactionsN[most] ? i : most;
     }
     return new BareSeam(
-        run, seam, loads, most, reactionsN[most], zone(run, seam.supportsM()[most]));
+        run, seam, loads, most, reactionsN[most], zones(run, seam.supportsM()).get(most));
   }
 
-  String zone(SeamRun run, double clipM) {
-    return roof.zone(run, clipM);
+  /** Wind zones at the clips of a seam; empty where there is none. */
+  List<String> zones(SeamRun run, double[] clipsM) {
+    return roof.zones(run, clipsM);
   }
 
   double pitchM() {

@@ -59,7 +59,7 @@ final class EurocodeWind implements FieldWind {
     this.asked = asked;
     this.tables = tables;
     this.plane = plane;
-    this.zones = new ZoneLookup(asked.plane().zones());
+    this.zones = asked.onPlane().zones();
   }
 
   /** Wind on a field, or what is missing. */

@@ -12,7 +12,6 @@ import clampwise.calc.wind.Pressures;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.ZoneArea;
 import clampwise.facts.layout.ZoneLookup;
-import clampwise.job.ModuleType;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -34,12 +33,12 @@ final class FieldLoads {
   private final Map<String, Place> places = new HashMap<>();
   private final Optional<String> windUnknown;
 
-  private record Key(Place place, double snowPa, ModuleType type) {}
+  private record Key(Place place, double snowPa, double deadPa) {}
 
   private FieldLoads(FieldSite site, Standard standard) {
     this.site = site;
     this.standard = standard;
-    this.zones = new ZoneLookup(site.plane().zones());
+    this.zones = site.onPlane().zones();
     this.dead = new DeadLoad(site);
     this.windUnknown =
         site.field().modules().stream()
@@ -115,15 +114,16 @@ final class FieldLoads {
     Place place = place(module);
     double snowPa = standard.snow().result().map(snow -> snow.planPa(module)).orElse(0.0);
     return known.computeIfAbsent(
-        new Key(place, snowPa, module.type()),
-        key -> ModuleLoad.of(place, actions(module, place, snowPa), standard.combinations()));
+        new Key(place, snowPa, dead.pa(module)),
+        key -> ModuleLoad.of(place, actions(key), standard.combinations()));
   }
 
-  private Actions actions(PlacedModule module, Place place, double snowPa) {
+  private Actions actions(Key key) {
     double slopeRad = site.slopeRad().orElseThrow();
-    Effect snow = SlopeComponents.onPlan(snowPa, slopeRad);
-    Actions still = Actions.of(SlopeComponents.onSlope(dead.pa(module), slopeRad)).withSnow(snow);
-    Optional<Pressures> wind = windUnknown.isPresent() ? Optional.empty() : wind(place).result();
+    Effect snow = SlopeComponents.onPlan(key.snowPa, slopeRad);
+    Actions still = Actions.of(SlopeComponents.onSlope(key.deadPa, slopeRad)).withSnow(snow);
+    Optional<Pressures> wind =
+        windUnknown.isPresent() ? Optional.empty() : wind(key.place).result();
     return wind.map(p -> still.withWind(p.towardPa(), p.awayPa())).orElse(still);
   }
 

@@ -18,8 +18,18 @@ import clampwise.units.Units;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A field with all that its loads depend on. */
-record FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits limits) {
+/**
+ * A field with all that its loads depend on.
+ *
+ * @param onPlane what it shares with the other fields of its plane
+ */
+record FieldSite(
+    Layout layout, PlaneLayout plane, FieldLayout field, Limits limits, FieldsOfPlane onPlane) {
+
+  /** A field that is looked at on its own. */
+  FieldSite(Layout layout, PlaneLayout plane, FieldLayout field, Limits limits) {
+    this(layout, plane, field, limits, new FieldsOfPlane(plane));
+  }
 
   Subject subject() {
     return Subjects.field(field.name());

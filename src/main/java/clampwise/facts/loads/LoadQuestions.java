@@ -37,8 +37,9 @@ public final class LoadQuestions {
   private static void ask(Layout layout, Limits limits, Answers answers) {
     for (PlaneLayout plane : layout.planes()) {
       List<Outcome<LoadedField>> fields = new ArrayList<>();
+      FieldsOfPlane onPlane = new FieldsOfPlane(plane);
       for (FieldLayout field : plane.fields()) {
-        fields.add(ask(new FieldSite(layout, plane, field, limits), answers));
+        fields.add(ask(new FieldSite(layout, plane, field, limits, onPlane), answers));
       }
       if (!fields.isEmpty()) {
         ask(PlaneLoads.of(layout.job(), plane, limits, fields), answers);

@@ -71,7 +71,7 @@ record Standard(
         distinct(Combinations.of(factors).all()),
         distinct(Combinations.of(characteristic).all()),
         EurocodeWind.of(site),
-        EurocodeSnow.of(site));
+        site.onPlane().snow(() -> EurocodeSnow.of(site)));
   }
 
   /** How the load of a test becomes a design strength. */
@@ -94,7 +94,7 @@ record Standard(
         combinations(site, edition, method),
         combinations(site, edition, Method.ASD),
         AsceWind.of(site, edition),
-        AsceSnow.of(site, edition));
+        site.onPlane().snow(() -> AsceSnow.of(site, edition)));
   }
 
   private static List<Combination> combinations(

@@ -40,13 +40,13 @@ class BetweenTest {
   /** A foot is 0.3048 m: the shorter number is the one to key in. */
   @Test
   void aSymbolInAnotherUnitCarriesTheShorterFactor() {
-    Formulas metric = new Formulas(Measure.METRIC);
+    Formulas metric = Formulas.of(new Work(Measure.METRIC));
     assertThat(metric.in(Unit.FOOT, "h")).isEqualTo("(h/0.3048)");
     assertThat(metric.out(Unit.FOOT, "2*h")).isEqualTo("(2*h)*0.3048");
     assertThat(metric.in(Unit.MILLIMETRE, "h")).isEqualTo("(h*1000)");
     assertThat(metric.out(Unit.METRE, "2*h")).isEqualTo("2*h");
-    assertThat(new Formulas(Measure.IMPERIAL).in(Unit.FOOT, "h")).isEqualTo("h");
-    assertThat(new Formulas(Measure.IMPERIAL).in(Unit.INCH, "h")).isEqualTo("(h*12)");
+    assertThat(Formulas.of(new Work(Measure.IMPERIAL)).in(Unit.FOOT, "h")).isEqualTo("h");
+    assertThat(Formulas.of(new Work(Measure.IMPERIAL)).in(Unit.INCH, "h")).isEqualTo("(h*12)");
   }
 
   @Test

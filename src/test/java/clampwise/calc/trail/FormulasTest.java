@@ -37,7 +37,7 @@ class FormulasTest {
 
   @Test
   void aFootOfTheCodeIsWrittenInMetresWhereMetresArePrinted() {
-    assertThat(new Formulas(Measure.METRIC).in(Unit.FOOT, "z")).isEqualTo("(z/0.3048)");
-    assertThat(new Formulas(Measure.IMPERIAL).in(Unit.FOOT, "z")).isEqualTo("z");
+    assertThat(Formulas.of(new Work(Measure.METRIC)).in(Unit.FOOT, "z")).isEqualTo("(z/0.3048)");
+    assertThat(Formulas.of(new Work(Measure.IMPERIAL)).in(Unit.FOOT, "z")).isEqualTo("z");
   }
 }
