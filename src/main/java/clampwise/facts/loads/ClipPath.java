@@ -84,7 +84,7 @@ record ClipPath(
     }
     int[] mostOfZone = new int[roofN.length];
     for (int i = 0; i < roofN.length; i++) {
-      int highest = most.get(zones.get(i));
+      int highest = most.getOrDefault(zones.get(i), i);
       mostOfZone[i] = roofN[highest] > roofN[i] ? highest : i;
     }
     return mostOfZone;
