@@ -5,6 +5,7 @@ import clampwise.catalogue.Limit;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,6 +31,14 @@ public interface Fact {
 
   /** The written value that would have to change. */
   Span at();
+
+  /**
+   * Where the drawing names what another document leaves out or states otherwise: if it is wrong
+   * there, the document may be right.
+   */
+  default List<Span> drawnAt() {
+    return List.of();
+  }
 
   /** The unit in which the designer wrote the lengths this fact compares. */
   Unit shown();

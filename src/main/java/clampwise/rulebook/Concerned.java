@@ -7,13 +7,15 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * What a finding concerns: single modules and attachments, or fields and other things as a whole.
+ * What a finding concerns: single modules and attachments, fields as a whole, or one other thing.
  *
  * @param single modules and attachments
- * @param whole fields and other things that are meant as a whole
- * @param of the fields and other things all of them belong to
+ * @param whole fields that are meant as a whole, and other things
+ * @param of the fields all of them belong to, and other things
  */
 record Concerned(Set<String> single, Set<String> whole, Set<String> of) {
+
+  private static final String FIELDS = "fields.";
 
   static Concerned of(Finding finding) {
     Concerned concerned = new Concerned(new HashSet<>(), new HashSet<>(), new HashSet<>());
@@ -24,6 +26,11 @@ record Concerned(Set<String> single, Set<String> whole, Set<String> of) {
   }
 
   private void add(String path) {
+    if (!path.startsWith(FIELDS)) {
+      of.add(path);
+      whole.add(path);
+      return;
+    }
     int first = end(path, 0);
     of.add(path.substring(0, first));
     String part = path.substring(Math.min(path.length(), first + Subject.SEPARATOR.length()));

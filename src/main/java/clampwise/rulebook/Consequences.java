@@ -1,12 +1,17 @@
 package clampwise.rulebook;
 
 import clampwise.finding.Finding;
+import clampwise.finding.Place;
+import clampwise.source.Span;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds out which findings only follow from another one: their rule says so, and they go back to
@@ -68,7 +73,27 @@ final class Consequences {
 
   private boolean leads(Finding one, Finding other) {
     return one.severity().compareTo(other.severity()) <= 0
-        && (one.at().equals(other.at()) || concerned(one).holds(concerned(other)));
+        && (one.at().equals(other.at())
+            || concerned(one).holds(concerned(other))
+            || isNamed(one, other));
+  }
+
+  /**
+   * Whether all places of a finding go back to names on the drawing that the other one is about.
+   */
+  private static boolean isNamed(Finding one, Finding other) {
+    Set<Span> spans = new HashSet<>();
+    spans.add(one.at());
+    for (Place place : one.places()) {
+      spans.add(place.at());
+      spans.addAll(place.drawnAt());
+    }
+    for (Place place : other.places()) {
+      if (Collections.disjoint(spans, place.drawnAt())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Concerned concerned(Finding finding) {

@@ -58,7 +58,8 @@ final class FindingWriter {
   }
 
   private Hit hit(Fact fact) {
-    return new Hit(fact, new Place(fact.subject(), fact.at(), text.comparison(fact)));
+    return new Hit(
+        fact, new Place(fact.subject(), fact.at(), text.comparison(fact), fact.drawnAt()));
   }
 
   /**

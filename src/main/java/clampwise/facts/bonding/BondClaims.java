@@ -7,6 +7,8 @@ import clampwise.facts.roof.CountClaim;
 import clampwise.job.Bonding;
 import clampwise.job.Claims;
 import clampwise.job.Count;
+import clampwise.source.Span;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 
@@ -35,8 +37,21 @@ final class BondClaims {
       unknown()
           .ifPresentOrElse(
               reason -> missing(what, reason, claimed.get()),
-              () -> answers.add(CountClaim.of(what, claimed.get(), count(counted))));
+              () -> answers.add(claim(what, claimed.get(), count(counted))));
     }
+  }
+
+  /** A count that is over by what the ground paths lack is right, and the drawing is not. */
+  private CountClaim claim(String what, Count claimed, int counted) {
+    int over = claimed.value() - counted;
+    List<Span> lacking =
+        over > 0 && layout.job().bonding().isPresent()
+            ? Lacking.of(layout, layout.job().bonding().get()).at(what, over)
+            : List.of();
+    return lacking.isEmpty()
+        ? CountClaim.of(what, claimed, counted)
+        : CountClaim.lacking(
+            what, claimed, counted, "add the " + over + " that the ground paths lack", lacking);
   }
 
   private void missing(String what, String reason, Count claimed) {

@@ -3,31 +3,30 @@ package clampwise.facts.install;
 import clampwise.calc.trail.Table;
 import clampwise.catalogue.Limit;
 import clampwise.facts.Fact;
-import clampwise.facts.layout.Attachment;
-import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.StandIns;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
-import clampwise.job.Count;
-import clampwise.job.Install.Joint;
+import clampwise.job.Named;
 import clampwise.job.Quantity.Torque;
-import clampwise.job.Text;
 import clampwise.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
-/** Asks whether the crew's sheet has the right torque for each part, and whether all are logged. */
-record TorqueSheets(SiteWork work, List<UsedPart> parts) {
+/** Asks whether the crew's sheet has the right torque for each part. */
+record TorqueSheets(SiteWork work, List<UsedPart> parts, StandIns standIns) {
 
   private static final double STEPS = 1e9;
 
   static void ask(SiteWork work) {
-    TorqueSheets sheets = new TorqueSheets(work, UsedParts.of(work));
+    List<UsedPart> parts = UsedParts.of(work);
+    TorqueSheets sheets =
+        new TorqueSheets(work, parts, UsedParts.standIns(work, parts, work.install().torques()));
     if (work.install().torques().isEmpty()) {
       sheets.unsaid();
     } else {
       sheets.parts.forEach(sheets::judge);
     }
-    sheets.askLog();
+    TorqueLogs.ask(work, parts);
   }
 
   private void unsaid() {
@@ -49,12 +48,26 @@ record TorqueSheets(SiteWork work, List<UsedPart> parts) {
           TorqueOnSheet.class, subject(part), work.lacks("a torque", "torques", part.name()));
       return;
     }
-    Torque at = stated.orElseGet(() -> work.install().torques().all().iterator().next().value());
-    work.answers()
-        .add(
-            new TorqueOnSheet(
-                subject(part), at.at(), Unit.NUMBER, part.word(), stated.isPresent()));
+    work.answers().add(onSheet(part, stated));
     stated.ifPresent(torque -> compare(part, torque));
+  }
+
+  /** Where it is, else where another one stands in its place, else where the sheet begins. */
+  private TorqueOnSheet onSheet(UsedPart part, Optional<Torque> stated) {
+    Named<Torque> sheet = work.install().torques();
+    Torque at =
+        stated
+            .or(() -> standIns.of(part.name()).flatMap(sheet::find))
+            .orElseGet(() -> sheet.all().iterator().next().value());
+    return new TorqueOnSheet(
+        subject(part),
+        at.at(),
+        Unit.NUMBER,
+        part.word(),
+        stated.isPresent(),
+        standIns.listed(part.name()),
+        standIns.inPlace(part.name()),
+        standIns.drawnAt(part.name()));
   }
 
   private void compare(UsedPart part, Torque stated) {
@@ -104,57 +117,5 @@ record TorqueSheets(SiteWork work, List<UsedPart> parts) {
         most,
         nearest,
         StepQuestions.from(table, row));
-  }
-
-  private void askLog() {
-    if (work.install().torqueLog().isEmpty()) {
-      String reason = work.lacks("the torque log", "torque-log");
-      work.missing(TorqueLog.class, SiteWork.INSTALL.part("torque-log"), reason);
-      return;
-    }
-    Optional<String> unknown =
-        work.layout().fields().stream().flatMap(f -> f.attachmentsUnknown().stream()).findFirst();
-    for (UsedPart part : parts) {
-      if (part.joint() != Joint.BONDING_PARTS) {
-        askLog(part, unknown);
-      }
-    }
-  }
-
-  private void askLog(UsedPart part, Optional<String> unknown) {
-    Subject subject = Subject.of("install.torque-log", part.word());
-    boolean lost = work.isLost("torque-log", part.name());
-    if (unknown.isPresent() || lost) {
-      String reason = unknown.orElse("a number of the torque log could not be read");
-      work.missing(TorqueLog.class, subject, reason);
-      return;
-    }
-    Optional<Count> logged = work.install().torqueLog().find(part.name());
-    int entries = logged.map(Count::value).orElse(0);
-    int placed = placed(part);
-    Count at = logged.orElseGet(() -> work.install().torqueLog().all().iterator().next().value());
-    work.answers()
-        .add(
-            new TorqueLog(
-                subject,
-                at.at(),
-                Unit.NUMBER,
-                part.word(),
-                entries,
-                placed,
-                Math.max(0, placed - entries),
-                0));
-  }
-
-  private int placed(UsedPart part) {
-    int placed = 0;
-    for (FieldLayout field : work.layout().fields()) {
-      for (Attachment attachment : field.attachments()) {
-        Optional<Text> name =
-            part.joint() == Joint.SET_SCREWS ? attachment.part() : attachment.clamp();
-        placed += name.filter(used -> used.value().equals(part.name())).isPresent() ? 1 : 0;
-      }
-    }
-    return placed;
   }
 }

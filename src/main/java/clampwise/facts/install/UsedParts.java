@@ -3,18 +3,22 @@ package clampwise.facts.install;
 import clampwise.catalogue.Catalogue;
 import clampwise.facts.layout.Attachment;
 import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.StandIns;
 import clampwise.job.Bonding;
 import clampwise.job.BondingPart;
 import clampwise.job.Install.Joint;
 import clampwise.job.Job;
 import clampwise.job.ModuleClamp;
+import clampwise.job.Named;
 import clampwise.job.Parts;
 import clampwise.job.SeamClamp;
 import clampwise.job.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Finds the parts of a layout whose screws are tightened to a torque. */
@@ -38,6 +42,30 @@ final class UsedParts {
     names.forEach(used::endClamp);
     job.bonding().ifPresent(used::bonding);
     return used.found;
+  }
+
+  /** The parts of a sheet or log that stand in place of those that are used. */
+  static StandIns standIns(SiteWork work, List<UsedPart> used, Named<?> listed) {
+    return StandIns.of(work.layout(), shelves(used), shelves(work, listed.names()));
+  }
+
+  private static Map<String, String> shelves(SiteWork work, Set<String> names) {
+    Parts parts = work.layout().catalogue().with(work.layout().job()).parts();
+    UsedParts listed = new UsedParts(parts);
+    for (String name : names) {
+      listed.seamClamp(name);
+      listed.midClamp(name);
+      listed.endClamp(name);
+      listed.bonding(name, parts.jumpers().find(name), "jumper");
+      listed.bonding(name, parts.lugs().find(name), "lug");
+    }
+    return shelves(listed.found);
+  }
+
+  private static Map<String, String> shelves(List<UsedPart> all) {
+    Map<String, String> shelves = new TreeMap<>();
+    all.forEach(part -> shelves.put(part.name(), part.shelf()));
+    return shelves;
   }
 
   private static Set<String> names(List<FieldLayout> fields) {

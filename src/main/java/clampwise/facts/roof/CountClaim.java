@@ -5,6 +5,7 @@ import clampwise.finding.Subject;
 import clampwise.job.Count;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.List;
 
 /**
  * A count the drawings state, held against the layout.
@@ -13,6 +14,8 @@ import clampwise.units.Unit;
  * @param claimed number stated
  * @param counted number in the layout
  * @param difference how many the statement is off, without sign
+ * @param remedy what to correct
+ * @param drawnAt where the drawing lacks what is counted, if it is known to
  */
 public record CountClaim(
     Subject subject,
@@ -22,7 +25,9 @@ public record CountClaim(
     String what,
     int claimed,
     int counted,
-    int difference)
+    int difference,
+    String remedy,
+    List<Span> drawnAt)
     implements Fact {
 
   /**
@@ -31,6 +36,24 @@ public record CountClaim(
    * @param what the things counted, in the plural
    */
   public static CountClaim of(String what, Count claimed, int counted) {
+    int difference = Math.abs(claimed.value() - counted);
+    String remedy = "correct the count to " + counted + ", or the layout by " + difference;
+    return of(what, claimed, counted, remedy, List.of());
+  }
+
+  /**
+   * A stated count that is right where the drawing lacks something.
+   *
+   * @param remedy what to add to the drawing
+   * @param drawnAt where to add it
+   */
+  public static CountClaim lacking(
+      String what, Count claimed, int counted, String remedy, List<Span> drawnAt) {
+    return of(what, claimed, counted, remedy, drawnAt);
+  }
+
+  private static CountClaim of(
+      String what, Count claimed, int counted, String remedy, List<Span> drawnAt) {
     return new CountClaim(
         subject(what),
         subject(what),
@@ -39,7 +62,9 @@ public record CountClaim(
         claimed.value() == 1 ? what.substring(0, what.length() - 1) : what,
         claimed.value(),
         counted,
-        Math.abs(claimed.value() - counted));
+        Math.abs(claimed.value() - counted),
+        remedy,
+        drawnAt);
   }
 
   /** What a statement is about. */

@@ -5,6 +5,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,9 @@ import java.util.Optional;
  * @param shortBy how many are missing
  * @param least those drawn with the fewest usual spares
  * @param most those drawn with the most usual spares
+ * @param standIn which part is listed in place of this one, in words, if one is
+ * @param inPlace the same, to go on with after a remedy
+ * @param drawnAt where the drawing names the part, if there is such a one; where it lacks it
  * @param instead what to do about those that are over
  */
 public record OrderedPart(
@@ -28,6 +32,9 @@ public record OrderedPart(
     int shortBy,
     int least,
     int most,
+    String standIn,
+    String inPlace,
+    List<Span> drawnAt,
     String instead,
     Optional<Limit> limitFrom)
     implements Fact {}

@@ -2,7 +2,10 @@ package clampwise.facts.takeoff;
 
 import clampwise.calc.takeoff.WholeNumbers;
 import clampwise.catalogue.Limit;
+import clampwise.facts.bonding.Lacking;
+import clampwise.facts.layout.StandIns;
 import clampwise.finding.Subject;
+import clampwise.job.Bonding;
 import clampwise.job.Count;
 import clampwise.job.Named;
 import clampwise.source.Span;
@@ -10,6 +13,7 @@ import clampwise.takeoff.Part;
 import clampwise.takeoff.PartKind;
 import clampwise.takeoff.PartKinds;
 import clampwise.units.Unit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -23,12 +27,31 @@ final class PartsLists {
   private final Named<Count> list;
   private final Limit fewestSpares;
   private final Limit mostSpares;
+  private final StandIns standIns;
 
   private PartsLists(TakeoffAsked asked) {
     this.asked = asked;
     this.list = asked.takeoff().partsList();
     this.fewestSpares = asked.rules().get("spares-least");
     this.mostSpares = asked.rules().get("spares-most");
+    this.standIns = StandIns.of(asked.layout(), drawn(), listed());
+  }
+
+  private Map<String, PartKind> drawn() {
+    Map<String, PartKind> kinds = new TreeMap<>();
+    for (Part drawn : asked.counts().parts().keySet()) {
+      kinds.put(drawn.name(), drawn.kind());
+    }
+    return kinds;
+  }
+
+  private Map<String, PartKind> listed() {
+    Map<String, PartKind> kinds = new TreeMap<>();
+    PartKinds known = PartKinds.of(asked.layout());
+    for (String listed : list.names()) {
+      known.of(listed).ifPresent(kind -> kinds.put(listed, kind));
+    }
+    return kinds;
   }
 
   static void ask(TakeoffAsked asked) {
@@ -42,14 +65,8 @@ final class PartsLists {
   }
 
   private void ask() {
-    Map<String, PartKind> kinds = new TreeMap<>();
-    PartKinds known = PartKinds.of(asked.layout());
-    for (Part drawn : asked.counts().parts().keySet()) {
-      kinds.put(drawn.name(), drawn.kind());
-    }
-    for (String listed : list.names()) {
-      known.of(listed).ifPresent(kind -> kinds.putIfAbsent(listed, kind));
-    }
+    Map<String, PartKind> kinds = new TreeMap<>(listed());
+    kinds.putAll(drawn());
     kinds.forEach(this::ask);
   }
 
@@ -83,8 +100,24 @@ final class PartsLists {
         Math.max(0, drawn - listed),
         least,
         most,
+        standIns.listed(name),
+        standIns.inPlace(name),
+        drawnAt(name, kind, listed, most),
         instead(drawn, least, most),
         Optional.of(listed > drawn && listed < least ? fewestSpares : mostSpares));
+  }
+
+  /** Where jumpers and lugs would go that are listed and that the ground paths lack. */
+  private List<Span> drawnAt(String name, PartKind kind, int listed, int most) {
+    boolean bonds = kind == PartKind.JUMPER || kind == PartKind.LUG;
+    Optional<Bonding> bonding = asked.layout().job().bonding();
+    if (!bonds || listed <= most || bonding.isEmpty()) {
+      return standIns.drawnAt(name);
+    }
+    Lacking lacking = Lacking.of(asked.layout(), bonding.get());
+    List<Span> places = kind == PartKind.JUMPER ? lacking.jumpers() : lacking.lugs();
+    int needed = drawn(name) + places.size();
+    return listed <= needed + WholeNumbers.spares(needed, mostSpares.si()) ? places : List.of();
   }
 
   private static String instead(int drawn, int least, int most) {
@@ -103,6 +136,7 @@ final class PartsLists {
   /** What is not on the list would have to be added to it. */
   private Span at(String name) {
     return list.find(name)
+        .or(() -> standIns.of(name).flatMap(list::find))
         .map(Count::at)
         .or(() -> list.all().stream().findFirst().map(item -> item.name().at()))
         .orElseGet(asked::at);
