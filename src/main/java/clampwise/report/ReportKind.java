@@ -13,6 +13,7 @@ import java.util.Optional;
 
 /** What a report is written as; the ending of its file's name decides. */
 public enum ReportKind {
+  HTML(".html"),
   SVG(".svg"),
   JSON(".json");
 
@@ -37,6 +38,7 @@ public enum ReportKind {
   public void write(Run run, OutputStream out) throws IOException {
     try (Writer text = text(out)) {
       switch (this) {
+        case HTML -> HtmlReport.write(run, text);
         case SVG -> SvgPlan.write(run, text);
         case JSON -> JsonReport.write(run.reviews(), run.version(), text);
       }
