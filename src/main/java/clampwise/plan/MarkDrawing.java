@@ -22,6 +22,9 @@ final class MarkDrawing {
   private static final int MOST_PLACES = 3000;
   private static final double GAP_M = 0.03;
 
+  /** A mark of a finding, and the place that it is about. */
+  private record Marked(NumberedFinding finding, Point middle, Point place) {}
+
   private final Frame frame;
   private final Canvas canvas;
   private final Envelope room;
@@ -38,11 +41,16 @@ final class MarkDrawing {
     this.room = room;
   }
 
-  /** Marks the findings that have a place on this plane. */
+  /** Marks the findings that have a place on this plane; no leader runs over a mark. */
   void draw(List<NumberedFinding> findings, String plane) {
     canvas.layer("findings");
     findings.forEach(finding -> outline(finding, finding.on(plane)));
-    findings.forEach(finding -> mark(finding, finding.on(plane)));
+    List<Marked> marks = new ArrayList<>();
+    for (NumberedFinding finding : findings) {
+      finding.on(plane).stream().limit(1).forEach(worst -> marks.add(mark(finding, worst)));
+    }
+    marks.forEach(this::leader);
+    marks.forEach(this::symbol);
   }
 
   private void outline(NumberedFinding finding, List<Spot> spots) {
@@ -82,19 +90,18 @@ final class MarkDrawing {
     };
   }
 
-  private void mark(NumberedFinding finding, List<Spot> spots) {
-    if (spots.isEmpty()) {
-      return;
-    }
-    Point place = place(spots.get(0));
+  private Marked mark(NumberedFinding finding, Spot worst) {
+    Point place = place(worst);
     Point middle = free(place);
     taken.add(middle);
-    if (middle.to(place) > HALF_MM) {
-      canvas.add(
-          new Drawn.Lines(
-              Style.LEADER, List.of(new Run(List.of(middle, place), false)), about(finding)));
+    return new Marked(finding, middle, place);
+  }
+
+  private void leader(Marked mark) {
+    if (mark.middle.to(mark.place) > HALF_MM) {
+      Run run = new Run(List.of(mark.middle, mark.place), false);
+      canvas.runs(Style.LEADER, List.of(run), about(mark.finding));
     }
-    symbol(finding, middle);
   }
 
   private Point place(Spot spot) {
@@ -126,7 +133,9 @@ final class MarkDrawing {
         && taken.stream().allMatch(other -> other.to(point) > 2 * HALF_MM + TOUCH_MM);
   }
 
-  private void symbol(NumberedFinding finding, Point middle) {
+  private void symbol(Marked mark) {
+    NumberedFinding finding = mark.finding;
+    Point middle = mark.middle;
     About about = about(finding);
     Severity severity = finding.finding().severity();
     canvas.add(sign(severity, middle, HALF_MM, about));

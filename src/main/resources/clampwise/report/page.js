@@ -99,6 +99,7 @@
 
     all(review, '.filter input, .filter select').forEach(function (field) {
       field.addEventListener('input', filter);
+      field.addEventListener('change', filter);
     });
     var form = review.querySelector('.filter');
     if (form) { form.addEventListener('submit', function (event) { event.preventDefault(); }); }
