@@ -35,16 +35,16 @@ final class ReviewCommand {
       worst = Math.max(worst, review(job, options, reviews));
     }
     try {
-      writeFiles(options, reviews);
+      writeFiles(options, reviews, worst);
     } finally {
       console.print(text(shown(reviews, options), options));
     }
     return worst;
   }
 
-  private static void writeFiles(ReviewOptions options, List<Review> reviews) {
+  private static void writeFiles(ReviewOptions options, List<Review> reviews, int exitCode) {
     options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
-    options.reports().write(new Run(reviews, Version.text()));
+    options.reports().write(new Run(reviews, Version.text(), exitCode));
   }
 
   private static List<Review> shown(List<Review> reviews, ReviewOptions options) {

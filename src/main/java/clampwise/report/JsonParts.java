@@ -103,7 +103,8 @@ final class JsonParts {
     comparison(place.comparison());
   }
 
-  private void comparison(Optional<Comparison> comparison) throws IOException {
+  /** Both numbers of a comparison, where there is one. */
+  void comparison(Optional<Comparison> comparison) throws IOException {
     if (comparison.isEmpty()) {
       return;
     }

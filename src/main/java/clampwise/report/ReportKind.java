@@ -15,6 +15,7 @@ import java.util.Optional;
 public enum ReportKind {
   HTML(".html"),
   SVG(".svg"),
+  SARIF(".sarif"),
   JSON(".json");
 
   private final String ending;
@@ -40,6 +41,7 @@ public enum ReportKind {
       switch (this) {
         case HTML -> HtmlReport.write(run, text);
         case SVG -> SvgPlan.write(run, text);
+        case SARIF -> SarifReport.write(run, text);
         case JSON -> JsonReport.write(run.reviews(), run.version(), text);
       }
     }

@@ -8,5 +8,38 @@ import java.util.List;
  *
  * @param reviews the review of each job, in the order asked for
  * @param version version of this program
+ * @param exitCode how the run ends: 0 clear, 1 findings at or above the threshold, 2 unreadable
+ *     input, 70 a fault of the program
  */
-public record Run(List<Review> reviews, String version) {}
+public record Run(List<Review> reviews, String version, int exitCode) {
+
+  /** From this code on a run did not do all that was asked for. */
+  private static final int FIRST_FAILURE = 2;
+
+  private static final int FAULT = 70;
+
+  /** A run that ends well. */
+  public Run(List<Review> reviews, String version) {
+    this(reviews, version, 0);
+  }
+
+  /** Whether every job was read and reviewed. */
+  boolean isComplete() {
+    return exitCode < FIRST_FAILURE;
+  }
+
+  /** Whether the review of a job broke off, so that it is not among the reviews. */
+  boolean isFaulty() {
+    return exitCode == FAULT;
+  }
+
+  /** What the exit code says, in words. */
+  String outcome() {
+    return switch (exitCode) {
+      case 0 -> "no finding reaches the threshold";
+      case 1 -> "findings reach the threshold";
+      case FAULT -> "a fault of clampwise: a job was not reviewed";
+      default -> "unreadable input: what depends on it was not reviewed";
+    };
+  }
+}
