@@ -1,6 +1,8 @@
 package clampwise.calc;
 
 import clampwise.calc.trail.Table;
+import clampwise.units.QuantityPrint;
+import clampwise.units.Unit;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -62,7 +64,8 @@ public final class ZoneWidth {
   public static Outcome<Widths> of(EditionTables tables, Roof roof) {
     double highestM = tables.row("tall-roof-figure").number("height-up-to");
     return roof.heightM() > highestM + LENGTH_NOISE_M
-        ? new Outcome.NotApplicable<>("the zone figures hold up to a height of 60 ft")
+        ? new Outcome.NotApplicable<>(
+            "the zone figures hold up to a height of " + QuantityPrint.text(highestM, Unit.FOOT))
         : figure(tables, roof).then(figure -> widths(tables, roof, figure));
   }
 

@@ -6,6 +6,9 @@ import clampwise.calc.Outcome.Result;
 import clampwise.calc.ZoneWidth;
 import clampwise.calc.ZoneWidth.Roof;
 import clampwise.calc.trail.Table;
+import clampwise.units.QuantityPrint;
+import clampwise.units.Unit;
+import clampwise.units.Units;
 
 /** Chooses the figure of external pressure coefficients for a roof. */
 public final class RoofFigure {
@@ -25,11 +28,17 @@ public final class RoofFigure {
    */
   public static Outcome<String> of(WindCode code, Roof roof) {
     Table.Row tall = code.editionTable("tall-roof-figure").rows().get(0);
-    if (roof.heightM() > tall.number("height-up-to") + LENGTH_NOISE_M) {
-      return isUpTo(roof, tall.number("slope-up-to"))
+    double highestM = tall.number("height-up-to");
+    if (roof.heightM() > highestM + LENGTH_NOISE_M) {
+      double steepestRad = tall.number("slope-up-to");
+      return isUpTo(roof, steepestRad)
           ? new Result<>(tall.word("figure"))
           : new NotApplicable<>(
-              "above a height of 60 ft only roofs up to 7 degrees have a figure here");
+              "above a height of "
+                  + QuantityPrint.text(highestM, Unit.FOOT)
+                  + " only roofs up to "
+                  + QuantityPrint.trimmed(Units.DEGREE.fromSi(steepestRad), 2)
+                  + " degrees have a figure here");
     }
     return ZoneWidth.figure(code.tables(), roof);
   }

@@ -1,6 +1,7 @@
 package clampwise.facts.loads;
 
 import clampwise.calc.statics.ArrayWeight;
+import clampwise.calc.trail.Line;
 import clampwise.calc.trail.Source;
 import clampwise.calc.trail.Term;
 import clampwise.calc.trail.Work;
@@ -11,6 +12,7 @@ import clampwise.job.Quantity.Pressure;
 import clampwise.units.Dimension;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Units;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -21,6 +23,10 @@ import java.util.Optional;
 record DeadLoad(FieldSite site) {
 
   private static final String GRAVITY = QuantityPrint.trimmed(Units.GRAVITY_M_PER_S2, 5);
+
+  private static final String NO_HARDWARE =
+      "assumption: hardware counts for nothing, no mass of it is given and weight helps against"
+          + " uplift";
 
   private static final Source GIVEN = Source.of("given", "", "as given");
 
@@ -74,7 +80,12 @@ record DeadLoad(FieldSite site) {
                     area),
             () ->
                 work.write(
-                    load, work.formula("m*" + GRAVITY + "/A", "m/A"), Source.STATICS, mass, area));
+                    new Line(
+                        load,
+                        work.formula("m*" + GRAVITY + "/A", "m/A"),
+                        List.of(mass, area),
+                        Source.STATICS,
+                        NO_HARDWARE)));
     return load;
   }
 
