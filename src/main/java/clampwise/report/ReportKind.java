@@ -16,6 +16,7 @@ public enum ReportKind {
   HTML(".html"),
   SVG(".svg"),
   SARIF(".sarif"),
+  JUNIT(".xml"),
   JSON(".json");
 
   private final String ending;
@@ -41,6 +42,7 @@ public enum ReportKind {
       switch (this) {
         case HTML -> HtmlReport.write(run, text);
         case SVG -> SvgPlan.write(run, text);
+        case JUNIT -> JUnitReport.write(run, text);
         case SARIF -> SarifReport.write(run, text);
         case JSON -> JsonReport.write(run.reviews(), run.version(), text);
       }
