@@ -17,6 +17,8 @@ public enum ReportKind {
   SVG(".svg"),
   SARIF(".sarif"),
   JUNIT(".xml"),
+  ATTACHMENTS("attachments.csv"),
+  FINDINGS(".csv"),
   JSON(".json");
 
   private final String ending;
@@ -43,6 +45,8 @@ public enum ReportKind {
         case HTML -> HtmlReport.write(run, text);
         case SVG -> SvgPlan.write(run, text);
         case JUNIT -> JUnitReport.write(run, text);
+        case ATTACHMENTS -> AttachmentsCsv.write(run, text);
+        case FINDINGS -> FindingsCsv.write(run, text);
         case SARIF -> SarifReport.write(run, text);
         case JSON -> JsonReport.write(run.reviews(), run.version(), text);
       }

@@ -99,8 +99,8 @@ class TakeoffReportsTest {
 
   @Test
   void noCellOfATableStartsLikeAFormula() {
-    String csv = CsvText.of(List.of(List.of("=1+1", "-2", "@a", "+a", "SC-A", "")));
-    assertThat(csv).isEqualTo("'=1+1,'-2,'@a,'+a,SC-A,\r\n");
+    String csv = CsvText.of(List.of(List.of("=1+1", "-2-1", "@a", "+a", "-2.5", "SC-A", "-")));
+    assertThat(csv).isEqualTo("'=1+1,'-2-1,'@a,'+a,-2.5,SC-A,'-\r\n");
   }
 
   @Test
