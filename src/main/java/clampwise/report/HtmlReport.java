@@ -184,7 +184,7 @@ final class HtmlReport {
     }
   }
 
-  private static String resource(String name) {
+  static String resource(String name) {
     try (InputStream in = HtmlReport.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is not packed with the program");

@@ -14,6 +14,7 @@ import java.util.Optional;
 /** What a report is written as; the ending of its file's name decides. */
 public enum ReportKind {
   HTML(".html"),
+  PDF(".pdf"),
   SVG(".svg"),
   SARIF(".sarif"),
   JUNIT(".xml"),
@@ -40,16 +41,25 @@ public enum ReportKind {
 
   /** Writes a run and closes the stream; the same run gives the same bytes. */
   public void write(Run run, OutputStream out) throws IOException {
-    try (Writer text = text(out)) {
-      switch (this) {
-        case HTML -> HtmlReport.write(run, text);
-        case SVG -> SvgPlan.write(run, text);
-        case JUNIT -> JUnitReport.write(run, text);
-        case ATTACHMENTS -> AttachmentsCsv.write(run, text);
-        case FINDINGS -> FindingsCsv.write(run, text);
-        case SARIF -> SarifReport.write(run, text);
-        case JSON -> JsonReport.write(run.reviews(), run.version(), text);
+    if (this == PDF) {
+      PdfReport.write(run, out);
+    } else {
+      try (Writer text = text(out)) {
+        write(run, text);
       }
+    }
+  }
+
+  private void write(Run run, Writer text) throws IOException {
+    switch (this) {
+      case HTML -> HtmlReport.write(run, text);
+      case SVG -> SvgPlan.write(run, text);
+      case JUNIT -> JUnitReport.write(run, text);
+      case ATTACHMENTS -> AttachmentsCsv.write(run, text);
+      case FINDINGS -> FindingsCsv.write(run, text);
+      case SARIF -> SarifReport.write(run, text);
+      case JSON -> JsonReport.write(run.reviews(), run.version(), text);
+      case PDF -> throw new IllegalStateException("a PDF is no text");
     }
   }
 

@@ -178,6 +178,24 @@ class HtmlPageTest {
   }
 
   @Test
+  void namesThatMeanHarmDoNothing() {
+    Path hostile = folder.resolve("hostile.html");
+    write(hostile, Hostile.review());
+    browser.load(hostile);
+    assertThat(browser.run("return window.hacked === undefined")).isEqualTo(true);
+    assertThat(browser.all("script")).hasSize(1);
+    assertThat(browser.all("img")).isEmpty();
+    assertThat(browser.find("h1").getText()).contains("</td><script>").contains("\\u{202e}");
+    assertThat(browser.run("return document.documentElement.scrollWidth <= window.innerWidth"))
+        .isEqualTo(true);
+    for (WebElement mark : browser.all(".plan [data-finding]").subList(0, 1)) {
+      browser.run("arguments[0].dispatchEvent(new MouseEvent('click', {bubbles: true}))", mark);
+    }
+    browser.all(".finding .to-plan").get(0).click();
+    assertThat(browser.run("return window.hacked === undefined")).isEqualTo(true);
+  }
+
+  @Test
   void nothingIsLoaded() {
     assertThat(browser.run("return performance.getEntriesByType('resource').length")).isEqualTo(0L);
   }
