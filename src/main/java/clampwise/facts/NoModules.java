@@ -35,6 +35,8 @@ public final class NoModules {
   private static String reason(Job job) {
     boolean none = job.fields().isEmpty() && !job.unreadable().touches("fields");
     return "no module was reviewed: "
-        + (none ? "the job has no fields" : "no field could be read and laid out as written");
+        + (none
+            ? "the job has no fields (fields)"
+            : "no field could be read and laid out as written");
   }
 }

@@ -1,5 +1,6 @@
 package clampwise.job;
 
+import clampwise.source.Span;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,6 +33,19 @@ public record Job(
         Optional<Takeoff> takeoff,
     @Doc("State of the roof, and what meets it.") Optional<Roof> roof,
     Unreadable unreadable) {
+
+  /**
+   * Where something is written, or would be: at the last key of its path that is written, else at
+   * the name of the job.
+   */
+  public Span at(List<String> path) {
+    return unreadable.keys().lastOf(path).orElse(job.at());
+  }
+
+  /** The same of a path written out. */
+  public Span at(String... path) {
+    return at(List.of(path));
+  }
 
   /** The job with more values that could not be read: keys from its root down to each. */
   public Job without(Set<List<String>> lost) {

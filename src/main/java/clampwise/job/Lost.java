@@ -24,12 +24,12 @@ final class Lost {
   }
 
   /** Where in a tree they lie. */
-  Unreadable in(Node root) {
+  Unreadable in(Node.Mapping root) {
     Set<List<String>> paths = new HashSet<>();
     if (!nodes.isEmpty()) {
       collect(root, List.of(), paths);
     }
-    return new Unreadable(paths);
+    return new Unreadable(paths, new Keys(Optional.of(root)));
   }
 
   private void collect(Node node, List<String> path, Set<List<String>> paths) {

@@ -8,11 +8,12 @@ import java.util.Set;
  * What is written in a job but could not be read: its absence from the job's records means nothing.
  *
  * @param paths keys from the root of the job down to each such value
+ * @param keys where everything stands that is written
  */
-public record Unreadable(Set<List<String>> paths) {
+public record Unreadable(Set<List<String>> paths, Keys keys) {
 
   /** Nothing: all that is written could be read. */
-  public static final Unreadable NOTHING = new Unreadable(Set.of());
+  public static final Unreadable NOTHING = new Unreadable(Set.of(), Keys.NONE);
 
   public Unreadable {
     paths = Set.copyOf(paths);
@@ -22,7 +23,7 @@ public record Unreadable(Set<List<String>> paths) {
   Unreadable and(Set<List<String>> more) {
     Set<List<String>> all = new HashSet<>(paths);
     all.addAll(more);
-    return new Unreadable(all);
+    return new Unreadable(all, keys);
   }
 
   /** Whether a value, something in it or something that holds it could not be read. */
@@ -48,9 +49,12 @@ public record Unreadable(Set<List<String>> paths) {
     return noun.endsWith("s") && !noun.endsWith("ss");
   }
 
-  /** Says that something could not be read, or what else is to be said where nobody wrote it. */
+  /**
+   * Says that something could not be read, or what else is to be said where nobody wrote it, with
+   * the key to write.
+   */
   public String unwritten(String unwritten, String what, String... path) {
-    return touches(path) ? what + " could not be read" : unwritten;
+    return touches(path) ? what + " could not be read" : KeyPath.behind(unwritten, List.of(path));
   }
 
   private boolean touches(List<String> path) {

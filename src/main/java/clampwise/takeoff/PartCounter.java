@@ -118,7 +118,7 @@ final class PartCounter {
     Optional<Cables> cables = layout.job().electrical().flatMap(Electrical::cables);
     Optional<Length> spacing = cables.flatMap(Cables::supportSpacing);
     if (spacing.isEmpty()) {
-      miss("wire clips", "the spacing is not given: electrical: cables: support-spacing", CLIPS);
+      miss("wire clips", "the spacing is not given (electrical: cables: support-spacing)", CLIPS);
     } else {
       countClips(cables.get(), spacing.get());
     }

@@ -44,14 +44,14 @@ class LoadInputsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "wind-speed: 115 mph|the wind speed of the site is not given|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
-        "exposure: C|the exposure category of the site is not given|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
-        "ground-snow: 20 psf|the ground snow load of the site is not given|attachment-overloaded, module-above-design-rating",
-        "risk-category: II|the risk category of the building is not given|attachment-overloaded, module-above-design-rating",
-        "mass: 21.5 kg|the mass of module M30 is not given|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
-        "loads-are: allowable|whether the loads of SC-1 are allowable, ultimate or design is not given|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow",
-        "up: 640 lbf|the test of SC-1 states no load away from the roof|attachment-overloaded",
-        "substrate: open-purlins|what the sheet rests on is not given|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow"
+        "wind-speed: 115 mph|the wind speed of the site is not given (site: wind-speed)|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
+        "exposure: C|the exposure category of the site is not given (site: exposure)|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
+        "ground-snow: 20 psf|the ground snow load of the site is not given (site: ground-snow)|attachment-overloaded, module-above-design-rating",
+        "risk-category: II|the risk category of the building is not given (site: risk-category)|attachment-overloaded, module-above-design-rating",
+        "mass: 21.5 kg|the mass of module M30 is not given (mass)|attachment-overloaded, module-above-design-rating, allowed-spacing-wider-than-loads-allow",
+        "loads-are: allowable|whether the loads of SC-1 are allowable, ultimate or design is not given (loads-are)|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow",
+        "up: 640 lbf|the test of SC-1 states no load away from the roof (up)|attachment-overloaded",
+        "substrate: open-purlins|what the sheet rests on is not given (panels: steel seams: substrate)|attachment-overloaded, limit-states-mixed, allowed-spacing-wider-than-loads-allow"
       })
   void aMissingInputSilencesOnlyItsOwnChecks(String line, String reason, String rules)
       throws IOException {

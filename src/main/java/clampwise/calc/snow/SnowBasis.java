@@ -82,7 +82,8 @@ public record SnowBasis(
     boolean isMissing = edition() == AsceEdition.ASCE_7_22 && winterWind.isEmpty();
     return isMissing
         ? Optional.of(
-            new Outcome.NotApplicable<>("drifts of 7-22 need the winter wind parameter W2"))
+            new Outcome.NotApplicable<>(
+                "drifts of 7-22 need the winter wind parameter W2 (winter-wind)"))
         : Optional.empty();
   }
 

@@ -44,7 +44,8 @@ public record TestedLoad(double loadN, Meaning meaning, Optional<Double> factor)
       case ULTIMATE ->
           factor.isPresent()
               ? new Outcome.Result<>(new Strength<>(divided(direction, factor.get(), work)))
-              : new Outcome.NotApplicable<>("an ultimate load needs a safety factor");
+              : new Outcome.NotApplicable<>(
+                  "an ultimate load needs a safety factor (safety-factor)");
       case DESIGN ->
           new Outcome.NotApplicable<>(
               "a design strength (LRFD) may not be held against service loads (ASD)");

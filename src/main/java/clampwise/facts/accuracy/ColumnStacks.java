@@ -30,7 +30,7 @@ record ColumnStacks(StackQuestions asked, FieldLayout field) {
 
   private String unknown() {
     if (field.midClamp().isEmpty()) {
-      return "field " + field.name() + " names no known mid clamp";
+      return "field " + field.name() + " names no known mid clamp (mid-clamp)";
     }
     String clamp = field.field().midClamp().orElseThrow().value();
     Unreadable lost = asked.layout().job().unreadable();

@@ -33,7 +33,7 @@ record StackQuestions(
       String what = "how far a module may be off its place";
       String reason = lost.missing(what, "install", "tolerance");
       for (Class<? extends Fact> type : List.of(RowStack.class, ColumnStack.class)) {
-        answers.missing(type, Subject.of("install"), reason, layout.job().job().at());
+        answers.missing(type, Subject.of("install"), reason, layout.job().at("install"));
       }
       return;
     }

@@ -86,7 +86,7 @@ final class GroundPaths {
 
   private static void missing(Layout layout, String reason, Answers answers) {
     Subject bonding = Subject.of("bonding");
-    Span at = layout.job().job().at();
+    Span at = layout.job().at("bonding");
     answers.missing(GroundPath.class, bonding, reason, at);
     answers.missing(FieldGround.class, bonding, reason, at);
     answers.missing(ModuleRemoval.class, bonding, reason, at);

@@ -11,12 +11,12 @@ final class Unsaid {
   private Unsaid() {}
 
   static void tell(Class<? extends Fact> question, Layout layout, Answers answers) {
-    answers.missing(question, Subject.of("bonding"), reason(layout), layout.job().job().at());
+    answers.missing(question, Subject.of("bonding"), reason(layout), layout.job().at("bonding"));
   }
 
   static String reason(Layout layout) {
     return layout.job().unreadable().holds("bonding")
         ? "the bonding could not be read"
-        : "the job says nothing about bonding";
+        : "the job says nothing about bonding (bonding)";
   }
 }

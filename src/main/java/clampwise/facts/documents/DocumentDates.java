@@ -24,7 +24,10 @@ record DocumentDates(Submittal submittal, Optional<Day> handedIn) {
     Optional<Day> until = item.value().validUntil();
     if (until.isEmpty()) {
       if (row.filter(found -> Submittal.isYes(found, "dated")).isPresent()) {
-        missing(DocumentExpiry.class, item, "how long letters and reports hold is not given");
+        missing(
+            DocumentExpiry.class,
+            item,
+            "how long letters and reports hold is not given (valid-until)");
       }
     } else if (handedIn.isEmpty()) {
       missing(DocumentExpiry.class, item, unknown());

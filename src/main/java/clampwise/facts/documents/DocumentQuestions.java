@@ -36,9 +36,9 @@ public final class DocumentQuestions {
     String reason =
         layout.job().unreadable().holds("documents")
             ? "what the job says of its documents could not be read"
-            : "the job says nothing about its documents";
+            : "the job says nothing about its documents (documents)";
     for (Class<? extends Fact> type : types()) {
-      answers.missing(type, Subject.of("documents"), reason, layout.job().job().at());
+      answers.missing(type, Subject.of("documents"), reason, layout.job().at("documents"));
     }
   }
 

@@ -76,7 +76,7 @@ record DrawingContents(Submittal submittal) {
   }
 
   private static String unknown() {
-    return "what the drawings show (shows) is not given";
+    return "what the drawings show is not given (shows)";
   }
 
   private static boolean shows(Named.Item<Sheet> item, Table.Row row) {

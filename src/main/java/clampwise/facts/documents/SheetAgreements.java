@@ -44,10 +44,10 @@ record SheetAgreements(Submittal submittal, Optional<Text> current, Set<String> 
     }
     Optional<Text> own = item.value().revision();
     if (current.isEmpty()) {
-      String what = "the revision of the drawings (revision)";
+      String what = "the revision of the drawings";
       missing(item, submittal.unreadable().missing(what, "revision"));
     } else if (own.isEmpty()) {
-      missing(item, "no revision is named on documents that follow the drawings");
+      missing(item, "no revision is named on documents that follow the drawings (revision)");
     } else {
       submittal.answers().add(revision(item, row, own.get(), current.get().value()));
     }
@@ -78,7 +78,7 @@ record SheetAgreements(Submittal submittal, Optional<Text> current, Set<String> 
     } else if (own.isPresent()) {
       submittal.answers().add(module(item, row, own.get()));
     } else if (Submittal.isYes(row, "names-module")) {
-      String reason = "no module is named on documents that rest on one";
+      String reason = "no module is named on documents that rest on one (module)";
       submittal.missing(SheetModule.class, subject, reason);
     }
   }

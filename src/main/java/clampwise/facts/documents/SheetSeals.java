@@ -30,7 +30,7 @@ record SheetSeals(Submittal submittal) {
   private void judge(Named.Item<Sheet> item, Table.Row row) {
     Optional<Flag> sealed = item.value().sealed();
     if (sealed.isEmpty()) {
-      String reason = "whether calculations and diagrams are sealed is not given";
+      String reason = "whether calculations and diagrams are sealed is not given (sealed)";
       submittal.missing(SheetSeal.class, Submittal.subject(item), reason);
       return;
     }

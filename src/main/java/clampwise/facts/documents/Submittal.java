@@ -5,6 +5,7 @@ import clampwise.catalogue.Limit;
 import clampwise.catalogue.Tables;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Choice;
@@ -97,11 +98,11 @@ record Submittal(Layout layout, Documents documents, Answers answers) {
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    answers.missing(question, subject, reason, at());
+    answers.missing(question, subject, reason, Subjects.at(subject, layout.job()));
   }
 
   /** Where what is missing would be written. */
   Span at() {
-    return layout.job().job().at();
+    return layout.job().at("documents");
   }
 }

@@ -32,8 +32,7 @@ record Air(Corrosivity corrosivity, String from, Span at) {
   }
 
   static String unknown(Weathering weathering) {
-    return weathering.lacks(
-        "the corrosivity of the air (site: corrosivity)", "site", "corrosivity");
+    return weathering.lacks("the corrosivity of the air", "site", "corrosivity");
   }
 
   /** 1 for C1 to 6 for CX. */

@@ -18,9 +18,9 @@ final class BracketScrews {
 
   BracketScrews(Weathering weathering) {
     this.weathering = weathering;
-    this.places = new Unsaid(weathering, "the place in the profile of the screws of");
-    this.washers = new Unsaid(weathering, "the washer under the screws of");
-    this.seals = new Unsaid(weathering, "what seals");
+    this.places = new Unsaid(weathering, "the place in the profile of the screws of", "screws: in");
+    this.washers = new Unsaid(weathering, "the washer under the screws of", "screws: washer");
+    this.seals = new Unsaid(weathering, "what seals", "sealed");
   }
 
   void ask() {

@@ -25,7 +25,7 @@ final class FrameContacts {
   FrameContacts(Weathering weathering, Couples couples) {
     this.weathering = weathering;
     this.couples = couples;
-    this.unsaid = new Unsaid(weathering, "the metal of");
+    this.unsaid = new Unsaid(weathering, "the metal of", "metal");
   }
 
   void ask() {

@@ -31,7 +31,7 @@ record GroundContacts(Weathering weathering, Couples couples) {
     boolean exposed = grounding.route().filter(r -> r.value() == Route.EXPOSED).isPresent();
     if (grounding.lies().isEmpty()) {
       if (exposed) {
-        missing(circuit, "the place (lies) of the grounding conductor of circuit ", "lies");
+        missing(circuit, "the place of the grounding conductor of circuit ", "lies");
       }
     } else if (grounding.lies().get().value() == Electrical.Place.OFF_ROOF) {
       contacts(circuit, grounding, true);

@@ -76,10 +76,7 @@ final class Heat {
           case "open" -> lacks("the module temperature in an open rack", key);
           case "insulated" -> lacks("the module temperature with an insulated back", key);
           default ->
-              weathering.lacks(
-                  "how hot modules get at the site (site: module-temperatures)",
-                  "site",
-                  "module-temperatures");
+              weathering.lacks("how hot modules get at the site", "site", "module-temperatures");
         };
     weathering.missing(type, Subject.of("site"), reason);
   }

@@ -14,7 +14,7 @@ import java.util.Optional;
 record Penetrations(Weathering weathering) {
 
   void ask() {
-    Unsaid unsaid = new Unsaid(weathering, "the boot of");
+    Unsaid unsaid = new Unsaid(weathering, "the boot of", "boot");
     for (PlaneLayout plane : weathering.layout().planes()) {
       for (Obstacle obstacle : plane.obstacles()) {
         if (isPipe(obstacle)) {

@@ -29,7 +29,7 @@ record RoofLives(Weathering weathering, Roof roof) {
   }
 
   static String noAge(Weathering weathering) {
-    return weathering.lacks("the age of the covering (roof: age)", "roof", "age");
+    return weathering.lacks("the age of the covering", "roof", "age");
   }
 
   void ask() {
@@ -38,7 +38,7 @@ record RoofLives(Weathering weathering, Roof roof) {
     if (roof.age().isEmpty()) {
       weathering.missing(RoofLife.class, subject, noAge(weathering));
     } else if (life.isEmpty()) {
-      String what = "the expected life of the covering (roof: expected-life)";
+      String what = "the expected life of the covering";
       weathering.missing(RoofLife.class, subject, weathering.lacks(what, "roof", "expected-life"));
     } else {
       weathering.add(fact(subject, roof.age().get(), life.get()));

@@ -64,7 +64,7 @@ record RoofState(Weathering weathering, Roof roof) {
     Optional<Flag> letter = roof.warrantyLetter();
     boolean none = force.filter(flag -> !flag.value()).isPresent();
     if (letter.isEmpty() && !none) {
-      String what = "whether the giver of the warranty agreed (roof: warranty-letter)";
+      String what = "whether the giver of the warranty agreed";
       missing(
           WarrantyLetter.class,
           Weathering.ROOF.part("warranty"),
@@ -92,10 +92,7 @@ record RoofState(Weathering weathering, Roof roof) {
                 missing(
                     SwarfLeft.class,
                     subject,
-                    weathering.lacks(
-                        "whether swarf is taken off (roof: swarf-removed)",
-                        "roof",
-                        "swarf-removed")));
+                    weathering.lacks("whether swarf is taken off", "roof", "swarf-removed")));
   }
 
   private void askDebris() {
@@ -103,7 +100,7 @@ record RoofState(Weathering weathering, Roof roof) {
       Subject subject = Subjects.field(field.name()).part("gap below");
       Optional<ClearSpace> space = ClearSpace.of(field);
       if (roof.treesNear().isEmpty()) {
-        String what = "whether trees stand near (roof: trees-near)";
+        String what = "whether trees stand near";
         missing(DebrisTrap.class, subject, weathering.lacks(what, "roof", "trees-near"));
       } else if (space.isEmpty()) {
         missing(DebrisTrap.class, subject, ClearSpace.unknown(field, weathering.unreadable()));

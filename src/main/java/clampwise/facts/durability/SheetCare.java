@@ -17,9 +17,9 @@ import java.util.function.BiFunction;
 record SheetCare(Weathering weathering, Roof roof) {
 
   void ask() {
-    String marked = "what the roof is marked with (roof: marking)";
+    String marked = "what the roof is marked with";
     ask(roof.marking(), GraphiteMarks.class, marked, "marking", this::marks);
-    String laid = "when mortar is laid near the roof (roof: masonry)";
+    String laid = "when mortar is laid near the roof";
     ask(roof.masonry(), WetMortar.class, laid, "masonry", this::mortar);
   }
 

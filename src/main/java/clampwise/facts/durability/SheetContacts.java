@@ -29,9 +29,9 @@ final class SheetContacts {
     this.weathering = weathering;
     this.couples = couples;
     this.sheets = new Sheets(weathering);
-    this.bodies = new Unsaid(weathering, "the metal of");
-    this.screws = new Unsaid(weathering, "the metal of the screws of");
-    this.obstructions = new Unsaid(weathering, "the metal or boot of");
+    this.bodies = new Unsaid(weathering, "the metal of", "metal");
+    this.screws = new Unsaid(weathering, "the metal of the screws of", "screws: metal");
+    this.obstructions = new Unsaid(weathering, "the metal or boot of", "metal");
   }
 
   void ask() {

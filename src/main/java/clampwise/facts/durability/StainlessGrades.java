@@ -25,7 +25,7 @@ final class StainlessGrades {
   StainlessGrades(Weathering weathering) {
     this.weathering = weathering;
     this.air = Air.of(weathering);
-    this.unsaid = new Unsaid(weathering, "the grade of the screws of");
+    this.unsaid = new Unsaid(weathering, "the grade of the screws of", "screws: grade");
   }
 
   void ask() {

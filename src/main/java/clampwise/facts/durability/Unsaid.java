@@ -12,14 +12,17 @@ final class Unsaid {
 
   private final Weathering weathering;
   private final String what;
+  private final String key;
   private final List<Part> parts = new ArrayList<>();
 
   /**
    * @param what what they do not say, such as {@code the metal of}
+   * @param key the key of each part that would say it, such as {@code metal}
    */
-  Unsaid(Weathering weathering, String what) {
+  Unsaid(Weathering weathering, String what, String key) {
     this.weathering = weathering;
     this.what = what;
+    this.key = key;
   }
 
   /** Adds a part and the path of the value. */
@@ -32,7 +35,7 @@ final class Unsaid {
 
   /** Tells it for a type of facts, once for those not given and once for those not readable. */
   void tell(Class<? extends Fact> type, Subject subject) {
-    tell(type, subject, names(false), " is not given");
+    tell(type, subject, names(false), " is not given (" + key + ")");
     tell(type, subject, names(true), " could not be read");
   }
 

@@ -6,6 +6,7 @@ import clampwise.catalogue.Limit;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Job;
@@ -49,7 +50,7 @@ record Weathering(Layout layout, Limits limits, Answers answers) {
 
   /** Where what is missing would be written. */
   Span at() {
-    return job().job().at();
+    return job().at("roof");
   }
 
   void add(Fact fact) {
@@ -57,6 +58,6 @@ record Weathering(Layout layout, Limits limits, Answers answers) {
   }
 
   void missing(Class<? extends Fact> type, Subject subject, String reason) {
-    answers.missing(type, subject, reason, at());
+    answers.missing(type, subject, reason, Subjects.at(subject, layout.job()));
   }
 }

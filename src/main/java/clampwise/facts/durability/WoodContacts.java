@@ -20,7 +20,7 @@ record WoodContacts(Weathering weathering, Roof roof) {
   void ask() {
     Optional<List<TreatedWood>> wood = roof.treatedWood();
     if (wood.isEmpty()) {
-      String what = "whether metal rests on treated wood (roof: treated-wood)";
+      String what = "whether metal rests on treated wood";
       missing(subject("treated wood"), weathering.lacks(what, "roof", "treated-wood"));
     } else {
       wood.get().forEach(this::ask);
@@ -31,9 +31,10 @@ record WoodContacts(Weathering weathering, Roof roof) {
     Subject subject = subject(wood.wood().value());
     boolean zinc = wood.touches().value() == SurfaceMetal.GALVANISED_STEEL;
     if (wood.barrier().isEmpty()) {
-      missing(subject, "whether a membrane lies over " + wood.wood() + " is not given");
+      missing(subject, "whether a membrane lies over " + wood.wood() + " is not given (barrier)");
     } else if (zinc && wood.coating().isEmpty()) {
-      missing(subject, "how much zinc is on what rests on " + wood.wood() + " is not given");
+      missing(
+          subject, "how much zinc is on what rests on " + wood.wood() + " is not given (coating)");
     } else {
       weathering.add(fact(subject, wood));
     }

@@ -75,13 +75,19 @@ record ColdCase(Wiring wiring, Text name, PvString string) {
         .orElseGet(this::moduleUnknown);
   }
 
+  private boolean isLost(String key) {
+    Optional<String> module = moduleName();
+    return module.isPresent()
+        && wiring.unreadable().touches("modules", module.get(), "electrical", key);
+  }
+
   private String moduleUnknown() {
     String module = "the module of string " + name;
     boolean fieldLost =
         string.field().filter(f -> wiring.unreadable().touches("fields", f.value())).isPresent();
-    return fieldLost
+    return fieldLost || wiring.isLost("strings", name.value())
         ? module + " could not be read"
-        : wiring.lacks(module, "strings", name.value());
+        : wiring.lacks(module, "strings", name.value(), "module");
   }
 
   private String ofModule(String what, String module, String key) {
@@ -130,17 +136,16 @@ record ColdCase(Wiring wiring, Text name, PvString string) {
   private Outcome<Factor> factor(Work work) {
     ColdFactor cold = new ColdFactor(lowest().orElseThrow().celsius());
     Optional<TemperatureRate> rate = electrics().flatMap(ModuleElectrics::vocCoefficient);
-    String absent = lacks("the temperature coefficient", "voc-coefficient");
     if (rate.isPresent()) {
       Term by = new Term("b", "change by temperature", rate.get().si(), RATE);
       String words = QuantityPrint.text(rate.get().si(), Units.PERCENT_PER_DEGREE);
       return new Result<>(new Factor(cold.byCoefficient(by, work), "by " + words));
     }
     boolean nec = wiring.code().result().filter(ElectricalCode::isNec).isPresent();
-    return nec && absent.endsWith("is not given")
+    return nec && !isLost("voc-coefficient")
         ? cold.byTable(wiring.tables().get("voltage-factors"), work)
             .then(term -> new Result<>(new Factor(term, "by table 690.7(A)")))
-        : new NotApplicable<>(absent);
+        : new NotApplicable<>(lacks("the temperature coefficient", "voc-coefficient"));
   }
 
   private static final Dimension RATE = Dimension.TEMPERATURE_RATE;

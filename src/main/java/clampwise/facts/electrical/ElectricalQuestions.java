@@ -86,7 +86,7 @@ public final class ElectricalQuestions {
     String reason =
         layout.job().unreadable().holds("electrical")
             ? "what the job says of strings and conductors could not be read"
-            : "the job says nothing about strings, conductors and their protection";
-    answers.missing(type, Wiring.ELECTRICAL, reason, layout.job().job().at());
+            : "the job says nothing about strings, conductors and their protection (electrical)";
+    answers.missing(type, Wiring.ELECTRICAL, reason, layout.job().at("electrical"));
   }
 }

@@ -81,7 +81,10 @@ record LabelQuestions(Wiring wiring, ElectricalCode code, Labels labels) {
   }
 
   private Span at(List<Choice<Label>> shown) {
-    return shown.stream().map(Choice::at).findFirst().orElse(wiring.at());
+    return shown.stream()
+        .map(Choice::at)
+        .findFirst()
+        .orElseGet(() -> wiring.job().at("electrical", "labels", "shown"));
   }
 
   private Table table() {

@@ -60,7 +60,7 @@ final class StringTallies {
     return strings.stream()
         .filter(item -> item.value().field().isEmpty())
         .findFirst()
-        .map(item -> "the field of string " + item.name() + " is not given");
+        .map(item -> "the field of string " + item.name() + " is not given (field)");
   }
 
   private static boolean isOf(PvString string, String field) {
@@ -80,7 +80,7 @@ final class StringTallies {
         .map(item -> item.value().inSeries().at())
         .findFirst()
         .or(() -> strings.stream().map(item -> item.name().at()).findFirst())
-        .orElse(wiring.at());
+        .orElseGet(() -> wiring.job().at("electrical", "strings"));
   }
 
   private static String words(List<Named.Item<PvString>> own) {

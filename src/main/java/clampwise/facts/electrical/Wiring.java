@@ -8,6 +8,7 @@ import clampwise.catalogue.Limits;
 import clampwise.catalogue.Tables;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Electrical;
@@ -46,7 +47,7 @@ record Wiring(Layout layout, Electrical electrical, Limits limits, Answers answe
     boolean lost = isLost("code") || unreadable().touches("site", "codes", "electrical");
     return lost
         ? "the electrical code in force could not be read"
-        : "the job names no electrical code that the program knows";
+        : "the job names no electrical code that the program knows (site: codes: electrical)";
   }
 
   Unreadable unreadable() {
@@ -69,7 +70,7 @@ record Wiring(Layout layout, Electrical electrical, Limits limits, Answers answe
 
   /** Where what is missing would be written. */
   Span at() {
-    return job().job().at();
+    return job().at("electrical");
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason, Span at) {
@@ -77,6 +78,6 @@ record Wiring(Layout layout, Electrical electrical, Limits limits, Answers answe
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    answers.missing(question, subject, reason, at());
+    answers.missing(question, subject, reason, Subjects.at(subject, layout.job()));
   }
 }

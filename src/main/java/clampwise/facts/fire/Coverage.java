@@ -47,7 +47,7 @@ record Coverage(double arrayM2, double roofM2, double onSlopeM2) {
         layout.planes().stream()
             .filter(plane -> !plane.fields().isEmpty())
             .filter(plane -> plane.plane().slope().isEmpty())
-            .map(plane -> "the slope of plane " + plane.name() + " is not given")
+            .map(plane -> "the slope of plane " + plane.name() + " is not given (slope)")
             .findFirst();
     return unsloped
         .<Outcome<Coverage>>map(NotApplicable::new)
@@ -78,7 +78,10 @@ record Coverage(double arrayM2, double roofM2, double onSlopeM2) {
             .or(() -> buildingM2(layout));
     return known
         .<Outcome<Double>>map(Result::new)
-        .orElseGet(() -> new NotApplicable<>("the plan area of the whole roof is not given"));
+        .orElseGet(
+            () ->
+                new NotApplicable<>(
+                    "the plan area of the whole roof is not given (fire: roof-plan-area)"));
   }
 
   /** Whether all planes of the roof are drawn, as the job says or as their areas show. */

@@ -77,7 +77,7 @@ final class FireClasses {
   }
 
   private void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    answers.missing(question, subject, reason, layout.job().job().at());
+    answers.missing(question, subject, reason, Subjects.at(subject, layout.job()));
   }
 
   private RoofFireClass classFact(Listing listing, Choice<RoofClass> required) {
@@ -107,7 +107,10 @@ final class FireClasses {
   private void type(Listing listing, String name, ModuleType type) {
     Subject subject = LISTING.part("modules." + name);
     if (listing.moduleTypes().isEmpty()) {
-      missing(ModuleFireType.class, subject, "the module types of the fire listing are not given");
+      missing(
+          ModuleFireType.class,
+          subject,
+          "the module types of the fire listing are not given (fire: listing: module-types)");
     } else if (type.fireType().isEmpty()) {
       String what = "the fire type of module " + name;
       String reason = layout.job().unreadable().missing(what, "modules", name, "fire-type");
@@ -136,7 +139,10 @@ final class FireClasses {
     Subject subject = LISTING.part("planes." + plane.name());
     Optional<Slope> slope = plane.plane().slope();
     if (listing.slopes().isEmpty()) {
-      missing(ListedSlope.class, subject, "the roof slopes of the fire listing are not given");
+      missing(
+          ListedSlope.class,
+          subject,
+          "the roof slopes of the fire listing are not given (fire: listing: slopes)");
     } else if (slope.isEmpty()) {
       missing(ListedSlope.class, subject, clampwise.facts.fire.Slopes.unknown(plane));
     } else {
@@ -165,7 +171,8 @@ final class FireClasses {
     Subject subject = Subjects.field(field.name()).part("fire listing");
     Optional<ClearSpace> space = ClearSpace.of(field);
     if (listing.clearSpace().isEmpty()) {
-      String reason = "the clear space of the fire listing is not given";
+      String reason =
+          "the clear space of the fire listing is not given (fire: listing: clear-space)";
       missing(ListedClearSpace.class, subject, reason);
     } else if (space.isEmpty()) {
       missing(

@@ -73,9 +73,8 @@ public final class FireQuestions {
     String reason =
         noRules
             ? noRules(job)
-            : job.unreadable()
-                .missing("the occupancy for the fire rules (fire: occupancy)", "fire", "occupancy");
-    Span at = fire.flatMap(Fire::rules).map(Choice::at).orElseGet(job.job()::at);
+            : job.unreadable().missing("the occupancy for the fire rules", "fire", "occupancy");
+    Span at = fire.flatMap(Fire::rules).map(Choice::at).orElseGet(() -> job.at("fire"));
     unasked(OF_ACCESS, reason, at, answers);
     if (fire.isEmpty()) {
       unasked(FireClasses.TYPES, reason, at, answers);
@@ -84,7 +83,7 @@ public final class FireQuestions {
 
   /** The code in force is easily taken for the rule set that the layout follows. */
   private static String noRules(Job job) {
-    String reason = job.unreadable().missing("the fire rule set (fire: rules)", "fire", "rules");
+    String reason = job.unreadable().missing("the fire rule set", "fire", "rules");
     boolean code = job.site().flatMap(Site::codes).flatMap(Site.Codes::fire).isPresent();
     return code ? reason + "; the code under site: codes does not choose one" : reason;
   }

@@ -77,7 +77,7 @@ final class Pathways {
             Coverage.isWholeRoof(access.layout()).orElse(false)
                 ? Optional.empty()
                 : Optional.of(
-                    "the job does not draw the whole roof; a plane that is not drawn may have the"
+                    "the job does not draw the whole roof (fire: whole-roof); a plane that is not drawn may have the"
                         + " pathway"));
   }
 

@@ -38,7 +38,7 @@ final class Slopes {
   }
 
   static String unknown(PlaneLayout plane) {
-    return "the slope of plane " + plane.name() + " is not given";
+    return "the slope of plane " + plane.name() + " is not given (slope)";
   }
 
   private AccessSlope fact(Subject subject, PlaneLayout plane, Slope slope, Limit most) {

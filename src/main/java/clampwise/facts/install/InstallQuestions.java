@@ -37,9 +37,9 @@ public final class InstallQuestions {
     String reason =
         layout.job().unreadable().holds("install")
             ? "what the job says of the work on the roof could not be read"
-            : "the job says nothing about the work on the roof";
+            : "the job says nothing about the work on the roof (install)";
     for (Class<? extends Fact> type : types) {
-      answers.missing(type, Subject.of("install"), reason, layout.job().job().at());
+      answers.missing(type, Subject.of("install"), reason, layout.job().at("install"));
     }
   }
 

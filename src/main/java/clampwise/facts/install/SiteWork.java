@@ -4,6 +4,7 @@ import clampwise.catalogue.Limits;
 import clampwise.catalogue.Tables;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Install;
@@ -33,11 +34,11 @@ record SiteWork(Layout layout, Install install, Limits limits, Answers answers) 
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    answers.missing(question, subject, reason, at());
+    answers.missing(question, subject, reason, Subjects.at(subject, layout.job()));
   }
 
   /** Where what is missing would be written. */
   Span at() {
-    return layout.job().job().at();
+    return layout.job().at("install");
   }
 }

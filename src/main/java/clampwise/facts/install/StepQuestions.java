@@ -71,7 +71,9 @@ record StepQuestions(SiteWork work, Table table, List<Choice<InstallStep>> writt
     String attachment = words(row);
     return new StepTaken(
         STEPS.part(attachment).part(row.word("step")),
-        written.isEmpty() ? work.at() : written.get(written.size() - 1).at(),
+        written.isEmpty()
+            ? work.layout().job().at("install", "steps")
+            : written.get(written.size() - 1).at(),
         Unit.NUMBER,
         attachment,
         row.word("words"),

@@ -35,7 +35,7 @@ record ToolQuestions(SiteWork work) {
   private void tellUnnamed(Collection<Named.Item<Tool>> tools) {
     boolean torque = tools.stream().anyMatch(item -> item.value().kind().value().measures());
     if (!torque) {
-      work.missing(ToolCertificate.class, TOOLS, "no torque tool is named");
+      work.missing(ToolCertificate.class, TOOLS, "no torque tool is named (install: tools)");
     }
     boolean used = UsedParts.of(work).stream().anyMatch(part -> part.joint() == Joint.SET_SCREWS);
     boolean named =
@@ -43,7 +43,10 @@ record ToolQuestions(SiteWork work) {
             .flatMap(item -> item.value().tightens().stream())
             .anyMatch(joint -> joint.value() == Joint.SET_SCREWS);
     if (used && !named) {
-      work.missing(SetScrewTool.class, TOOLS, "no tool is named that tightens the set screws");
+      work.missing(
+          SetScrewTool.class,
+          TOOLS,
+          "no tool is named that tightens the set screws (install: tools)");
     }
   }
 

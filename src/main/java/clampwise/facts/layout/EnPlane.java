@@ -42,16 +42,16 @@ public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenc
 
   private static Optional<String> missing(WindRoof asked, Optional<Polygon> outline) {
     if (asked.shape().isEmpty()) {
-      return Optional.of("the roof shape of the building is not given");
+      return Optional.of("the roof shape of the building is not given (building: roof)");
     }
     if (asked.shape().get() == RoofShape.HIP) {
       return Optional.of("hip roofs of EN 1991-1-4 are not part of this version");
     }
     if (asked.slopeRad().isEmpty()) {
-      return Optional.of("the slope of the plane is not given");
+      return Optional.of("the slope of the plane is not given (slope)");
     }
     if (outline.isEmpty()) {
-      return Optional.of("the outline of the plane is not given");
+      return Optional.of("the outline of the plane is not given (outline)");
     }
     if (!outline.get().isRectangle()) {
       return Optional.of("the wind zones of EN 1991-1-4 hold for rectangular planes");
@@ -64,10 +64,12 @@ public record EnPlane(EnRoof roof, double leftM, double bottomM, double referenc
         .length(Building::eaveHeight)
         .or(() -> asked.length(Building::meanRoofHeight))
         .isEmpty()) {
-      return Optional.of("neither the eave height nor the mean height of the roof is given");
+      return Optional.of(
+          "neither the eave height nor the mean height of the roof is given (building: eave-height)");
     }
     return isRidged(asked) && asked.length(Building::width).isEmpty()
-        ? Optional.of("the plan size of the building across the ridge is not given")
+        ? Optional.of(
+            "the plan size of the building across the ridge is not given (building: width)")
         : Optional.empty();
   }
 

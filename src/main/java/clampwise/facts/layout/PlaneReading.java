@@ -31,7 +31,7 @@ public record PlaneReading(Unreadable unreadable, String plane, String panel, Li
 
   /** Why the outline is not known, where it is not. */
   public String outlineUnknown() {
-    return "the size of plane " + plane + " " + verb(isOutlineLost());
+    return "the size of plane " + plane + " " + verb(isOutlineLost(), "size");
   }
 
   /** Why the seams are not known, where they are not. */
@@ -41,19 +41,19 @@ public record PlaneReading(Unreadable unreadable, String plane, String panel, Li
         + " of plane "
         + plane
         + " lie "
-        + verb(areSeamsLost() || isOutlineLost());
+        + verb(areSeamsLost() || isOutlineLost(), "pitch");
   }
 
   /** Why the end laps are not known, where they are not. */
   public String endLapsUnknown() {
-    return "where the end laps of plane " + plane + " lie " + verb(areEndLapsLost());
+    return "where the end laps of plane " + plane + " lie " + verb(areEndLapsLost(), "end-laps");
   }
 
   private boolean isLost(String... keys) {
     return Stream.of(keys).anyMatch(key -> unreadable.touches("planes", plane, key));
   }
 
-  private static String verb(boolean lost) {
-    return lost ? "could not be read" : "is not given";
+  private static String verb(boolean lost, String key) {
+    return lost ? "could not be read" : "is not given (" + key + ")";
   }
 }

@@ -36,7 +36,7 @@ final class Schedule {
   Scheduled read() {
     Optional<Attach> attach = field.value().attach();
     if (attach.isEmpty() || ways(attach.get()).isEmpty()) {
-      return Scheduled.unknown("field " + field.name() + " has no attachment schedule");
+      return Scheduled.unknown("field " + field.name() + " has no attachment schedule (attach)");
     }
     reportSecondWay(ways(attach.get()));
     if (!attach.get().points().isEmpty()) {

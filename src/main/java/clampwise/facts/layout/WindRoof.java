@@ -77,7 +77,7 @@ public final class WindRoof {
 
   private Optional<String> missing() {
     if (code().isEmpty()) {
-      return Optional.of(missing("the edition of the wind standard", "site", "codes", "loads"));
+      return Optional.of(missing("the edition of the load standard", "site", "codes", "loads"));
     }
     if (code().filter(LoadCode.EN_1991::equals).isPresent()) {
       return Optional.of("the roof is under EN 1991, not under ASCE 7");

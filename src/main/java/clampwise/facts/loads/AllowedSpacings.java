@@ -52,7 +52,8 @@ final class AllowedSpacings<S extends LimitState> {
 
   private void ask() {
     if (site.field().field().allowedSpacing().isEmpty()) {
-      String reason = "field " + site.field().name() + " gives no allowed spacing";
+      String reason =
+          "field " + site.field().name() + " gives no allowed spacing (allowed-spacing)";
       missing(site.subject(), reason, site.field().at());
     } else {
       missingActions();

@@ -88,7 +88,7 @@ final class ClipLoads {
       return Optional.of("what " + clips() + " may take could not be read");
     }
     if (strengthN.isEmpty()) {
-      return Optional.of("what " + clips() + " may take (clip-strength) is not given");
+      return Optional.of("what " + clips() + " may take is not given (clip-strength)");
     }
     return strengthN.get() instanceof NotApplicable<Double> none
         ? Optional.of(none.reason())

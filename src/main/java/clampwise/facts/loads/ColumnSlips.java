@@ -97,7 +97,9 @@ final class ColumnSlips<S extends LimitState> {
   }
 
   private static String unstated(Text part) {
-    return "the tests of " + part + " do not state what it may take along the slope";
+    return "the tests of "
+        + part
+        + " do not state what it may take along the slope (tested: along)";
   }
 
   private ColumnSlip fact(int number, SlopeColumn column, double strengthN) {

@@ -41,7 +41,9 @@ final class MixedStates {
         answers.add(fact(name, subject, test.value()));
       } else {
         String reason =
-            "whether the loads of " + name + " are allowable, ultimate or design is not given";
+            "whether the loads of "
+                + name
+                + " are allowable, ultimate or design is not given (loads-are)";
         answers.missing(LimitStates.class, subject, reason, name.at());
       }
     } else if (row instanceof NotApplicable<Tested> none) {

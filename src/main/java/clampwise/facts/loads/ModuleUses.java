@@ -38,7 +38,7 @@ import java.util.stream.Stream;
 final class ModuleUses {
 
   private static final String NO_ROW =
-      "no row of its clamp-zone table holds a clamp on each half of its edges";
+      "no row of its clamp-zone table holds a clamp on each half of its edges (clamp-zones)";
 
   private final FieldLoads loads;
   private final FieldSite site;

@@ -26,7 +26,7 @@ final class PanelStrength {
       return new NotApplicable<>(
           "whether the strength of "
               + what
-              + " is allowable, ultimate or a resistance is not given");
+              + " is allowable, ultimate or a resistance is not given (loads-are)");
     }
     Method method = standard.method();
     Work work = Work.unread();

@@ -45,16 +45,16 @@ record Strengths<S extends LimitState>(
   /** What the test of a part leaves open: each direction, and the reason it is not checked. */
   Map<String, String> unstated(Text part) {
     Map<String, String> open = new LinkedHashMap<>();
-    unstated("away from the roof", resistance.up(), part, open);
-    unstated("toward the roof", resistance.down(), part, open);
-    unstated("along the seam", resistance.slope(), part, open);
+    unstated("away from the roof", "up", resistance.up(), part, open);
+    unstated("toward the roof", "down", resistance.down(), part, open);
+    unstated("along the seam", "along", resistance.slope(), part, open);
     return open;
   }
 
   private static <S extends LimitState> void unstated(
-      String way, Optional<Strength<S>> strength, Text part, Map<String, String> open) {
+      String way, String key, Optional<Strength<S>> strength, Text part, Map<String, String> open) {
     if (strength.isEmpty()) {
-      open.put(way, "the test of " + part + " states no load " + way);
+      open.put(way, "the test of " + part + " states no load " + way + " (" + key + ")");
     }
   }
 
@@ -64,7 +64,8 @@ record Strengths<S extends LimitState>(
         .filter(row -> isOnProfile(row, panel))
         .max(Comparator.comparingDouble(Strengths::thicknessM))
         .<Outcome<Tested>>map(Result::new)
-        .orElseGet(() -> new NotApplicable<>("no test of " + name + " holds for this sheet"));
+        .orElseGet(
+            () -> new NotApplicable<>("no test of " + name + " holds for this sheet (tested)"));
   }
 
   private static boolean isOnProfile(Tested row, Panel panel) {
@@ -85,7 +86,9 @@ record Strengths<S extends LimitState>(
       Text name, Tested row, Method method, Conversion<S> conversion, Work work) {
     if (row.loadsAre().isEmpty()) {
       return new NotApplicable<>(
-          "whether the loads of " + name + " are allowable, ultimate or design is not given");
+          "whether the loads of "
+              + name
+              + " are allowable, ultimate or design is not given (loads-are)");
     }
     Meaning meaning = meaning(row);
     Optional<Double> factor =

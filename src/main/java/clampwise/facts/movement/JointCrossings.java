@@ -52,7 +52,7 @@ final class JointCrossings {
     } else if (plane.outline().isEmpty()) {
       missing(plane.reading().outlineUnknown());
     } else if (plane.outline().get().getEnvelopeInternal().getWidth() > longestM + TOUCH_M) {
-      missing(where + "is not given, and it is long enough to have one");
+      missing(where + "is not given (expansion-joints), and it is long enough to have one");
     }
   }
 

@@ -66,7 +66,7 @@ record MovingPlane(Layout layout, PlaneLayout plane, Panel panel, Limits limits,
 
   /** Where the input would be written that the temperatures lack. */
   Span swingAt() {
-    return lowest().isEmpty() ? layout.job().job().at() : at();
+    return lowest().isEmpty() ? layout.job().at("site", "lowest-temperature") : at();
   }
 
   /** What the covering's temperature is limited by in sources, where the job says nothing. */
@@ -87,7 +87,7 @@ record MovingPlane(Layout layout, PlaneLayout plane, Panel panel, Limits limits,
 
   private String siteVerb() {
     boolean lost = layout.job().unreadable().touches("site", "lowest-temperature");
-    return lost ? "could not be read" : "is not given";
+    return lost ? "could not be read" : "is not given (site: lowest-temperature)";
   }
 
   /** The metal of the covering where it grows most. */

@@ -15,7 +15,7 @@ final class WindMethod {
 
   /** Says why the edition in force is not known. */
   static String unknown(Layout layout) {
-    String what = "which edition of the wind standard holds";
+    String what = "the edition of the load standard";
     return layout.job().unreadable().missing(what, "site", "codes", "loads");
   }
 

@@ -48,7 +48,7 @@ final class ReferenceLines {
   }
 
   private String unwritten(FieldLayout field) {
-    String what = "what field " + field.name() + " is set out from (set-out-from)";
+    String what = "what field " + field.name() + " is set out from";
     return unreadable.missing(what, "fields", field.name(), "set-out-from");
   }
 

@@ -52,7 +52,7 @@ final class SeamDrifts {
               + LineWord.of(plane.panel()).many()
               + " of plane "
               + plane.name()
-              + " are nominal; nobody has measured them");
+              + " are nominal; nobody has measured them (seams: surveyed)");
     } else {
       Map<Integer, Double> rooms = ClampRoom.bySeam(field);
       worst(under, rooms)

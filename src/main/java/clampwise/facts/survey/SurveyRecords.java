@@ -32,7 +32,7 @@ record SurveyRecords(Layout layout, Survey survey, Answers answers) {
       Unreadable lost = layout.job().unreadable();
       String reason = lost.unwritten("the job tells of no survey", "the survey", "survey");
       for (Class<? extends Fact> type : List.of(SurveyRecord.class, FactPhoto.class)) {
-        answers.missing(type, SURVEY, reason, layout.job().job().at());
+        answers.missing(type, SURVEY, reason, layout.job().at("survey"));
       }
     }
   }
@@ -64,11 +64,11 @@ record SurveyRecords(Layout layout, Survey survey, Answers answers) {
         .or(survey::on)
         .or(() -> survey.eaveOutOfSquare().map(Survey.OutOfSquare::offset))
         .map(Written::at)
-        .orElse(layout.job().job().at());
+        .orElse(layout.job().at("survey"));
   }
 
   private void missing(Class<? extends Fact> type, String reason) {
-    answers.missing(type, SURVEY, reason, layout.job().job().at());
+    answers.missing(type, SURVEY, reason, layout.job().at("survey"));
   }
 
   private void askPhotos() {

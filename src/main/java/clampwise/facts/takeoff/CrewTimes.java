@@ -55,7 +55,7 @@ final class CrewTimes {
     } else if (time.total().isPresent()) {
       asked.answers().add(total(time.total().get()));
     } else {
-      missing(asked, "the crew time has neither a total nor a phase");
+      missing(asked, "the crew time has neither a total nor a phase (takeoff: crew-time: total)");
     }
   }
 

@@ -72,7 +72,8 @@ final class PartsLists {
 
   private void ask(String name, PartKind kind) {
     if (name.isEmpty()) {
-      String reason = "no part is named for some " + kind.word() + "s of the drawing";
+      String reason =
+          "no part is named for some " + kind.word() + "s of the drawing (" + key(kind) + ")";
       asked.missing(OrderedPart.class, LIST.part(kind.word()), reason);
       return;
     }
@@ -82,6 +83,19 @@ final class PartsLists {
     } else {
       asked.answers().add(fact(name, kind));
     }
+  }
+
+  /** The key of the job that names the part. */
+  private static String key(PartKind kind) {
+    return switch (kind) {
+      case MODULE -> "fields: module";
+      case SEAM_CLAMP, RIB_BRACKET, ATTACHMENT -> "fields: attachment";
+      case MID_CLAMP -> "fields: mid-clamp";
+      case END_CLAMP -> "fields: end-clamp";
+      case JUMPER -> "bonding: jumper";
+      case LUG -> "bonding: lug";
+      case WIRE_CLIP -> "electrical: cables: clip";
+    };
   }
 
   private OrderedPart fact(String name, PartKind kind) {

@@ -64,7 +64,7 @@ final class Stagings {
 
   private void ask(PlaneLayout plane, Panel panel, Pallet pallet) {
     if (staging.on().value() == StandOn.PANELS && panel.substrate().isEmpty()) {
-      miss(plane, "what panel " + plane.panelName() + " rests on is not given");
+      miss(plane, "what panel " + plane.panelName() + " rests on is not given (substrate)");
       return;
     }
     boolean open =

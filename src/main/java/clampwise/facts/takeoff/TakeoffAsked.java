@@ -3,6 +3,7 @@ package clampwise.facts.takeoff;
 import clampwise.catalogue.Limits;
 import clampwise.facts.Answers;
 import clampwise.facts.Fact;
+import clampwise.facts.Subjects;
 import clampwise.facts.layout.Layout;
 import clampwise.finding.Subject;
 import clampwise.job.Takeoff;
@@ -29,11 +30,11 @@ record TakeoffAsked(Layout layout, Takeoff takeoff, Counts counts, Limits rules,
 
   /** Where what is missing would be written. */
   Span at() {
-    return layout.job().job().at();
+    return layout.job().at("takeoff");
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason) {
-    answers.missing(question, subject, reason, at());
+    answers.missing(question, subject, reason, Subjects.at(subject, layout.job()));
   }
 
   void missing(Class<? extends Fact> question, Subject subject, String reason, Span at) {

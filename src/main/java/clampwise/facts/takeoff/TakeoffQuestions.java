@@ -48,6 +48,6 @@ public final class TakeoffQuestions {
         layout.job().unreadable().holds("takeoff")
             ? "what the job says of its order could not be read"
             : "the job says nothing about its parts list, crew time and freight (takeoff)";
-    answers.missing(type, TakeoffAsked.TAKEOFF, reason, layout.job().job().at());
+    answers.missing(type, TakeoffAsked.TAKEOFF, reason, layout.job().at("takeoff"));
   }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 record Members(Layout layout, Optional<Building> building) {
 
   static final String UNKNOWN =
-      "neither an engineer's check of the members nor the loads of their design are given";
+      "neither an engineer's check of the members nor the loads of their design are given (building: members-checked)";
 
   static Members of(Layout layout) {
     return new Members(layout, layout.job().building());
@@ -34,6 +34,6 @@ record Members(Layout layout, Optional<Building> building) {
 
   /** Where the members' values would be written. */
   Span at() {
-    return layout.job().job().at();
+    return layout.job().at("building");
   }
 }

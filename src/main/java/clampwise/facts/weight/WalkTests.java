@@ -57,7 +57,9 @@ final class WalkTests {
   private void ask(Panel panel, Span at) {
     Optional<Panel.WalkTest> test = panel.walkTest();
     if (test.isEmpty()) {
-      missing("no load test of " + plane.panelName() + " in the middle of a span is given", at);
+      missing(
+          "no load test of " + plane.panelName() + " in the middle of a span is given (walk-test)",
+          at);
     } else if (test.get().load().n() < person.si() * (1 - ROUNDING)) {
       missing(plane.panelName() + " was tested with less than a person", test.get().load().at());
     } else {

@@ -75,7 +75,8 @@ class AccuracyFactsTest {
 
     for (var type : List.of(RowStack.class, ColumnStack.class)) {
       assertThat(job.missing(type))
-          .containsExactly("how far a module may be off its place is not given");
+          .containsExactly(
+              "how far a module may be off its place is not given (install: tolerance)");
     }
   }
 
@@ -84,9 +85,9 @@ class AccuracyFactsTest {
     BaseJob job = with(install("{squareness: ~}"));
 
     assertThat(job.missing(DiagonalPair.class))
-        .containsExactly("nobody has measured both diagonals of field A");
+        .containsExactly("nobody has measured both diagonals of field A (diagonals)");
     assertThat(job.missing(SquareCorner.class))
-        .containsExactly("nobody has measured a corner with its diagonal of field A");
+        .containsExactly("nobody has measured a corner with its diagonal of field A (diagonal)");
   }
 
   @Test

@@ -130,9 +130,9 @@ class BondingTest {
 
     assertThat(islands(facts)).isEmpty();
     assertThat(reasons(GroundPath.class, facts))
-        .containsExactly("whether mid clamp MC is rated for bonding is not given");
+        .containsExactly("whether mid clamp MC is rated for bonding is not given (bonding)");
     assertThat(reasons(BondRating.class, facts))
-        .containsExactly("whether mid clamp MC is rated for bonding is not given");
+        .containsExactly("whether mid clamp MC is rated for bonding is not given (bonding)");
   }
 
   @Test
@@ -160,7 +160,7 @@ class BondingTest {
         .allSatisfy(
             question ->
                 assertThat(reasons(question, facts))
-                    .containsExactly("the job says nothing about bonding"));
+                    .containsExactly("the job says nothing about bonding (bonding)"));
   }
 
   /** The second column begins beside the third module of the first one. */

@@ -107,7 +107,7 @@ class ModuleRemovalTest {
     assertThat(facts(inDoubt).missing())
         .filteredOn(missing -> missing.question() == ModuleRemoval.class)
         .extracting(Missing::reason)
-        .containsExactly("whether mid clamp MC is rated for bonding is not given");
+        .containsExactly("whether mid clamp MC is rated for bonding is not given (bonding)");
     assertThat(removals(inDoubt.replace("{on: A.R1C1}, ", ""))).hasSize(1);
   }
 

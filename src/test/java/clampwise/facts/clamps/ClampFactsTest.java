@@ -82,7 +82,7 @@ class ClampFactsTest {
 
     assertThat(of(ZoneGrip.class, facts)).isEmpty();
     assertThat(reasons(ZoneGrip.class, facts))
-        .containsExactly("no row of M for its long side carries the design load");
+        .containsExactly("no row of M for its long side carries the design load (clamp-zones)");
   }
 
   @Test
@@ -129,12 +129,12 @@ class ClampFactsTest {
                 .replace("    attach: {per-edge: 2}\n", ""));
 
     assertThat(reasons(EndClampFit.class, facts))
-        .containsExactly("the frame height of module M is not given");
+        .containsExactly("the frame height of module M is not given (frame-height)");
     assertThat(reasons(ClampsOnModule.class, facts)).hasSize(1);
     assertThat(reasons(ListedPart.class, facts))
-        .contains("module M gives no list of parts it is listed with");
+        .contains("module M gives no list of parts it is listed with (listed-with)");
     assertThat(reasons(RatingUsed.class, facts))
-        .containsExactly("field A does not say which side's rating is used");
+        .containsExactly("field A does not say which side's rating is used (rating-used)");
   }
 
   @Test

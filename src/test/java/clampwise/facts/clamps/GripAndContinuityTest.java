@@ -33,18 +33,18 @@ class GripAndContinuityTest {
     BaseJob job = seams("parts: {end-clamps: {EC-1: {grip-depth: ~}}}");
 
     assertThat(job.missing(ClampGrip.class))
-        .containsExactly("how far end clamp EC-1 reaches over a frame is not given");
+        .containsExactly("how far end clamp EC-1 reaches over a frame is not given (grip-depth)");
     assertThat(job.missing(GlassReach.class))
-        .containsExactly("how far end clamp EC-1 reaches over a frame is not given");
+        .containsExactly("how far end clamp EC-1 reaches over a frame is not given (grip-depth)");
     assertThat(seams("modules: {M30: {frame-lip: ~}}").missing(GlassReach.class))
-        .containsExactly("the width of the frame's lip of module M30 is not given");
+        .containsExactly("the width of the frame's lip of module M30 is not given (frame-lip)");
   }
 
   @Test
   void aBodyCentredOnTheEdgeHasHalfOfItsLengthPastIt() {
     assertThat(seams("{}").only(EndBearing.class).pastM()).isCloseTo(0.040, within(1e-7));
     assertThat(seams("parts: {seam-clamps: {SC-1: {body-length: ~}}}").missing(EndBearing.class))
-        .containsExactly("the length of SC-1 along the slope is not given");
+        .containsExactly("the length of SC-1 along the slope is not given (body-length)");
   }
 
   /** A point 10 mm above the lower edge of a module leaves 10 mm less of the body past it. */

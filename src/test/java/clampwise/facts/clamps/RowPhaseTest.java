@@ -138,7 +138,7 @@ class RowPhaseTest {
 
     assertThat(of(RowPhase.class, facts)).isEmpty();
     assertThat(ClampJobs.reasons(RowPhase.class, facts))
-        .containsExactly("where the seams of plane roof lie is not given");
+        .containsExactly("where the seams of plane roof lie is not given (pitch)");
   }
 
   private static double number(String text) {

@@ -64,7 +64,8 @@ class DocumentFactsTest {
 
     assertThat(job.facts(PackagePart.class)).isEmpty();
     for (var type : List.of(PackagePart.class, SheetSeal.class, DocumentExpiry.class)) {
-      assertThat(job.missing(type)).containsExactly("the job says nothing about its documents");
+      assertThat(job.missing(type))
+          .containsExactly("the job says nothing about its documents (documents)");
     }
   }
 
@@ -72,8 +73,10 @@ class DocumentFactsTest {
   void withoutTheKindOfProjectNobodyKnowsWhatIsNeeded() {
     BaseJob job = BaseJob.with("ready-roof", "documents: {project: ~}");
 
-    assertThat(job.missing(PackagePart.class)).containsExactly("the kind of project is not given");
-    assertThat(job.missing(SheetSeal.class)).containsExactly("the kind of project is not given");
+    assertThat(job.missing(PackagePart.class))
+        .containsExactly("the kind of project is not given (documents: project)");
+    assertThat(job.missing(SheetSeal.class))
+        .containsExactly("the kind of project is not given (documents: project)");
     assertThat(job.facts(SheetRevision.class)).isNotEmpty();
   }
 
@@ -83,7 +86,8 @@ class DocumentFactsTest {
 
     assertThat(job.facts(DocumentExpiry.class)).isEmpty();
     assertThat(job.missing(DocumentExpiry.class))
-        .containsExactly("the day on which the package is handed in is not given");
+        .containsExactly(
+            "the day on which the package is handed in is not given (documents: handed-in)");
   }
 
   /** 2028 is a leap year: from 28 February to 1 March there are two days. */
@@ -103,7 +107,7 @@ class DocumentFactsTest {
     BaseJob job = BaseJob.with("ready-roof", "documents: {sheets: {A-2: {shows: ~}}}");
 
     assertThat(job.missing(DrawingBasics.class))
-        .containsExactly("what the drawings show (shows) is not given");
+        .containsExactly("what the drawings show is not given (shows)");
   }
 
   @Test

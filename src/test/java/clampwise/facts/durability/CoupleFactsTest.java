@@ -100,9 +100,9 @@ class CoupleFactsTest {
         """;
 
     assertThat(job(over).missing(MetalCouple.class))
-        .containsExactly("the metal of EC-1 and MC-1 is not given");
+        .containsExactly("the metal of EC-1 and MC-1 is not given (metal)");
     assertThat(job(over).missing(StainlessInAir.class))
-        .containsExactly("the grade of the screws of EC-1 and MC-1 is not given");
+        .containsExactly("the grade of the screws of EC-1 and MC-1 is not given (screws: grade)");
   }
 
   @Test

@@ -146,10 +146,11 @@ class WaterFactsTest {
 
     assertThat(job.facts(OpenRackHeat.class)).hasSize(1);
     assertThat(job.missing(HeatGap.class))
-        .containsExactly("the module temperature with an insulated back is not given");
+        .containsExactly(
+            "the module temperature with an insulated back is not given (site: module-temperatures: insulated)");
     assertThat(job("site: {module-temperatures: ~}").missing(OpenRackHeat.class))
         .containsExactly(
-            "how hot modules get at the site (site: module-temperatures) is not given");
+            "how hot modules get at the site is not given (site: module-temperatures)");
   }
 
   @Test
@@ -159,6 +160,6 @@ class WaterFactsTest {
     assertThat(
             job("roof: {expected-life: ~}\npanels: {steel seams: {coating: G90}}")
                 .missing(RoofLife.class))
-        .containsExactly("the expected life of the covering (roof: expected-life) is not given");
+        .containsExactly("the expected life of the covering is not given (roof: expected-life)");
   }
 }

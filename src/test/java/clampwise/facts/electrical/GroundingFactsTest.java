@@ -86,7 +86,8 @@ class GroundingFactsTest {
   @Test
   void withoutAWordOnLightningOnlyTheClearCasesAreJudged() {
     assertThat(bond("iec-62548", "lightning-current: ~", "10 mm²").missing(GroundingSize.class))
-        .containsExactly("whether the bonding may carry lightning current is not given");
+        .containsExactly(
+            "whether the bonding may carry lightning current is not given (electrical: lightning-current)");
     assertThat(bond("iec-62548", "lightning-current: ~", "4 mm²").only(GroundingSize.class))
         .matches(fact -> fact.sizeWireM2() < fact.leastWireM2());
     assertThat(bond("iec-62548", "lightning-current: ~", "16 mm²").only(GroundingSize.class))
@@ -106,7 +107,7 @@ class GroundingFactsTest {
     String over = "electrical: {circuits: {ac: ~, dc: {overcurrent: ~}}}";
 
     assertThat(job(over).missing(GroundingSize.class))
-        .containsExactly("the overcurrent device of circuit dc is not given");
+        .containsExactly("the overcurrent device of circuit dc is not given (overcurrent)");
     assertThat(job(over).facts(GroundingSize.class)).isEmpty();
   }
 

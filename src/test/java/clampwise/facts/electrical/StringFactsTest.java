@@ -106,7 +106,8 @@ class StringFactsTest {
 
     assertThat(job(over).facts(StringVoltage.class)).isEmpty();
     assertThat(job(over).missing(StringVoltage.class))
-        .containsExactly("the temperature coefficient of module M30 is not given");
+        .containsExactly(
+            "the temperature coefficient of module M30 is not given (electrical: voc-coefficient)");
   }
 
   @Test
@@ -116,7 +117,8 @@ class StringFactsTest {
         "electrical: {inverter-voltage-at-most: ~, strings: {S: {in-series: 11, count: 1}}}";
 
     assertThat(job(open).missing(StringVoltage.class))
-        .containsExactly("the highest voltage of the inverters is not given");
+        .containsExactly(
+            "the highest voltage of the inverters is not given (electrical: inverter-voltage-at-most)");
     assertThat(job(long11).only(StringVoltage.class).limitV()).isEqualTo(600);
   }
 
@@ -132,7 +134,8 @@ class StringFactsTest {
     String over = "site: {codes: {electrical: local rules}}\nelectrical: {code: ~}";
 
     assertThat(job(over).missing(StringVoltage.class))
-        .containsExactly("the job names no electrical code that the program knows");
+        .containsExactly(
+            "the job names no electrical code that the program knows (site: codes: electrical)");
     assertThat(job(over).missing(LabelNeeded.class)).hasSize(1);
     assertThat(job(over).missing(ArcProtection.class)).hasSize(1);
   }
@@ -155,7 +158,8 @@ class StringFactsTest {
     BaseJob silent = job("electrical: ~");
 
     assertThat(silent.missing(StringVoltage.class))
-        .containsExactly("the job says nothing about strings, conductors and their protection");
+        .containsExactly(
+            "the job says nothing about strings, conductors and their protection (electrical)");
     assertThat(silent.missing(LugWire.class)).isEqualTo(silent.missing(StringVoltage.class));
     assertThat(silent.facts(GroundingSize.class)).isEmpty();
     assertThat(silent.missing(VoltageClaim.class)).isEmpty();

@@ -48,7 +48,8 @@ class InstallFactsTest {
     assertThat(lug.mostNm()).isCloseTo(35 * 0.112985, within(1e-4));
     assertThat(job.missing(StatedTorque.class))
         .containsExactlyInAnyOrder(
-            "the torque of seam clamp SC-1 is not given", "the torque of lug LG-1 is not given");
+            "the torque of seam clamp SC-1 is not given (torque)",
+            "the torque of lug LG-1 is not given (torque)");
   }
 
   /** 3 rows by 4 columns with two clamps an edge: 4 lines, 32 seam clamps, 16 mid, 16 end. */
@@ -93,8 +94,9 @@ class InstallFactsTest {
 
     assertThat(job.facts(SetScrewTool.class)).isEmpty();
     assertThat(job.missing(SetScrewTool.class))
-        .containsExactly("no tool is named that tightens the set screws");
-    assertThat(job.missing(ToolCertificate.class)).containsExactly("no torque tool is named");
+        .containsExactly("no tool is named that tightens the set screws (install: tools)");
+    assertThat(job.missing(ToolCertificate.class))
+        .containsExactly("no torque tool is named (install: tools)");
   }
 
   @Test
@@ -102,7 +104,7 @@ class InstallFactsTest {
     BaseJob job = with("{begins: ~, ends: ~}");
 
     assertThat(job.missing(ToolCertificate.class))
-        .containsExactly("the day of the work is not given");
+        .containsExactly("the day of the work is not given (install: begins)");
   }
 
   @Test
@@ -111,7 +113,7 @@ class InstallFactsTest {
 
     for (var type : List.of(StatedTorque.class, StepTaken.class, ModuleLift.class)) {
       assertThat(job.missing(type))
-          .containsExactly("the job says nothing about the work on the roof");
+          .containsExactly("the job says nothing about the work on the roof (install)");
     }
   }
 

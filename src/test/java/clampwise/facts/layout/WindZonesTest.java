@@ -167,10 +167,11 @@ class WindZonesTest {
   @Test
   void whatIsMissingForTheZonesIsNamed() {
     assertThat(job.plane().zonesUnknown())
-        .contains("the edition of the wind standard is not given");
+        .contains("the edition of the load standard is not given (site: codes: loads)");
     roof(RoofShape.GABLE, LoadCode.ASCE_7_22, 100, 30, 18);
     job.slope = Optional.empty();
-    assertThat(job.plane().zonesUnknown()).contains("the slope of the plane is not given");
+    assertThat(job.plane().zonesUnknown())
+        .contains("the slope of the plane is not given (planes: south: slope)");
     roof(RoofShape.HIP, LoadCode.EN_1991, 100, 30, 18);
     assertThat(job.plane().zonesUnknown())
         .contains("hip roofs of EN 1991-1-4 are not part of this version");

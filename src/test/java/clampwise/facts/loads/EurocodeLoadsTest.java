@@ -182,11 +182,11 @@ class EurocodeLoadsTest {
   void aMissingInputLeavesOnlyItsOwnChecksUnchecked() {
     EurocodeJobs windless = EurocodeJobs.flat("  terrain: II\n", "");
     assertThat(windless.missing(AttachmentUse.class))
-        .containsExactly("the terrain category of the site is not given");
+        .containsExactly("the terrain category of the site is not given (site: terrain)");
     assertThat(windless.facts(LimitStates.class)).hasSize(1);
     EurocodeJobs snowless = EurocodeJobs.flat("  ground-snow: 0.65 kPa\n", "");
     assertThat(snowless.missing(AttachmentUse.class))
-        .containsExactly("the ground snow load of the site is not given");
+        .containsExactly("the ground snow load of the site is not given (site: ground-snow)");
     assertThat(snowless.facts(AttachmentUse.class))
         .extracting(AttachmentUse::pull)
         .containsOnly("uplift");
@@ -198,7 +198,7 @@ class EurocodeLoadsTest {
       value = {
         "roof: flat | roof: hip | hip roofs of EN 1991-1-4 are not part of this version",
         "length: 20 m | length: 30 m | the plane covers a part of the building; the zones of EN 1991-1-4 are drawn for planes that span it",
-        "  eave-height: 5 m | '' | neither the eave height nor the mean height of the roof is given",
+        "  eave-height: 5 m | '' | neither the eave height nor the mean height of the roof is given (building: eave-height)",
         "slope: 0 deg | slope: 8 deg | a flat roof has a pitch of at most 5 degrees"
       })
   void whatTheStandardDoesNotSayIsSaid(String from, String to, String why) {

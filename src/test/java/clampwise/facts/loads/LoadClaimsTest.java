@@ -44,7 +44,7 @@ class LoadClaimsTest {
   void pressuresOfUnknownLevelAreNotChecked() {
     assertThat(ClaimJobs.claiming(PRESSURES).missing(PressureClaim.class))
         .containsExactly(
-            "whether the stated pressures are of strength or service level is not given");
+            "whether the stated pressures are of strength or service level is not given (claims: pressures-are)");
   }
 
   /** ASCE 7-16, 29.4.4 [MEM]: 20 ft to the rake, more than 0.5 h = 10 ft, nothing within 4 ft. */

@@ -244,7 +244,7 @@ class LoadFactsTest {
   void withoutSnowOnlyThePressureIsNotChecked() {
     BaseJob facts = facts("  ground-snow: 20 psf\n", "");
     assertThat(facts.missing(AttachmentUse.class))
-        .containsExactly("the ground snow load of the site is not given");
+        .containsExactly("the ground snow load of the site is not given (site: ground-snow)");
     assertThat(facts.facts(AttachmentUse.class))
         .isNotEmpty()
         .allMatch(u -> u.pull().equals("uplift"));
@@ -263,7 +263,7 @@ class LoadFactsTest {
   void aTestWithoutALoadAlongTheSeamSaysSo() {
     BaseJob facts = facts("          along: 410 lbf\n", "");
     assertThat(facts.missing(AttachmentUse.class))
-        .containsExactly("the test of SC-1 states no load along the seam");
+        .containsExactly("the test of SC-1 states no load along the seam (along)");
   }
 
   @Test

@@ -147,15 +147,15 @@ class LoadPathFactsTest {
   @Test
   void whatIsMissingForTheClipsIsSaid() {
     assertThat(seams(panel("clip-strength: ~")).missing(ClipUse.class))
-        .containsExactly("what the clips of steel seams may take (clip-strength) is not given");
+        .containsExactly("what the clips of steel seams may take is not given (clip-strength)");
     assertThat(seams("site: {wind-speed: ~}").missing(ClipUse.class))
-        .containsExactly("the wind speed of the site is not given");
+        .containsExactly("the wind speed of the site is not given (site: wind-speed)");
     assertThat(seams("planes: {south: {purlins: ~}}").missing(ClipShare.class))
-        .containsExactly("where the clip lines of plane south lie is not given");
+        .containsExactly("where the clip lines of plane south lie is not given (purlins)");
     assertThat(seams(panel("clip-strength: {force: 900 lbf, loads-are: ~}")).missing(ClipUse.class))
         .containsExactly(
             "whether the strength of the clips of steel seams is allowable, ultimate or a"
-                + " resistance is not given");
+                + " resistance is not given (loads-are)");
     assertThat(
             seams("planes: {south: {purlins: {first: ~, spacing: ~, at: [3 ft]}}}")
                 .missing(ClipUse.class))
@@ -201,9 +201,10 @@ class LoadPathFactsTest {
         """;
 
     assertThat(seams(silent).missing(ColumnSlip.class))
-        .containsExactly("the tests of SC-1 do not state what it may take along the slope");
+        .containsExactly(
+            "the tests of SC-1 do not state what it may take along the slope (tested: along)");
     assertThat(seams("site: {ground-snow: ~}").missing(ColumnSlip.class))
-        .containsExactly("the ground snow load of the site is not given");
+        .containsExactly("the ground snow load of the site is not given (site: ground-snow)");
     assertThat(seams("site: {wind-speed: ~}").missing(ColumnSlip.class)).isEmpty();
   }
 
@@ -247,7 +248,7 @@ class LoadPathFactsTest {
             "nobody says what the fixed point of steel seams may take down the slope"
                 + " (fixed-point-strength): who checked the panel's pin?");
     assertThat(seams("site: {ground-snow: ~}").missing(FixedPointForce.class))
-        .containsExactly("the ground snow load of the site is not given");
+        .containsExactly("the ground snow load of the site is not given (site: ground-snow)");
   }
 
   /** By hand: R = w L (L/2 - a)/(b - a) of an edge with clamps 8 and 24 in from its corner. */

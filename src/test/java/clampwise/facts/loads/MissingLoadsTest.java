@@ -23,9 +23,9 @@ class MissingLoadsTest {
         .allSatisfy(use -> assertThat(use.direction()).isEqualTo("down"))
         .allSatisfy(use -> assertThat(use.zone()).isEqualTo("1"));
     assertThat(facts.missing(AttachmentUse.class))
-        .containsExactly("the wind speed of the site is not given");
+        .containsExactly("the wind speed of the site is not given (site: wind-speed)");
     assertThat(facts.missing(AllowedSpacing.class))
-        .containsExactly("the wind speed of the site is not given");
+        .containsExactly("the wind speed of the site is not given (site: wind-speed)");
     assertThat(facts.facts(LimitStates.class)).isNotEmpty();
   }
 
@@ -76,7 +76,7 @@ class MissingLoadsTest {
   void aTestThatStatesNoLoadOneWayLeavesSpacingsUncheckedThatWay() {
     BaseJob facts = facts("          up: 640 lbf\n", "");
     assertThat(facts.missing(AllowedSpacing.class))
-        .containsExactly("the test of SC-1 states no load away from the roof");
+        .containsExactly("the test of SC-1 states no load away from the roof (up)");
     assertThat(facts.facts(AllowedSpacing.class))
         .isNotEmpty()
         .allSatisfy(spacing -> assertThat(spacing.pull()).isEqualTo("pressure"));

@@ -74,10 +74,12 @@ class FrameMovementTest {
   void aMidClampThatNobodyNamesLeavesTheRunUnchecked() {
     BaseJob job = seams("fields: {A: {mid-clamp: ~}}");
 
-    assertThat(job.missing(ModuleRun.class)).containsExactly("field A names no known mid clamp");
-    assertThat(job.missing(FrameJoint.class)).containsExactly("field A names no known mid clamp");
+    assertThat(job.missing(ModuleRun.class))
+        .containsExactly("field A names no known mid clamp (mid-clamp)");
+    assertThat(job.missing(FrameJoint.class))
+        .containsExactly("field A names no known mid clamp (mid-clamp)");
     assertThat(seams("parts: {mid-clamps: {MC-1: {slack: ~}}}").missing(FrameJoint.class))
-        .containsExactly("the slack of mid clamp MC-1 is not given");
+        .containsExactly("the slack of mid clamp MC-1 is not given (slack)");
   }
 
   @Test
@@ -118,7 +120,7 @@ class FrameMovementTest {
     assertThat(seams("{}").missing(JointCrossing.class)).isEmpty();
     assertThat(seams("planes: {south: {size: 210 ft x 40 ft}}").missing(JointCrossing.class))
         .containsExactly(
-            "where the expansion joints of plane south lie is not given, and it is long enough to"
+            "where the expansion joints of plane south lie is not given (expansion-joints), and it is long enough to"
                 + " have one");
     assertThat(
             seams("planes: {south: {size: 210 ft x 40 ft, expansion-joints: []}}")

@@ -101,17 +101,20 @@ class PanelMovementTest {
   @Test
   void whatIsMissingIsToldOnceAndNeverPasses() {
     assertThat(seams("panels: {steel seams: {clip-travel: ~}}").missing(PanelTravel.class))
-        .containsExactly("how far the clips of steel seams let it slide is not given");
+        .containsExactly(
+            "how far the clips of steel seams let it slide is not given (clip-travel)");
     assertThat(seams("panels: {steel seams: {fixed-point: ~}}").missing(PanelTravel.class))
-        .containsExactly("where the panel runs of steel seams are fixed is not given");
+        .containsExactly(
+            "where the panel runs of steel seams are fixed is not given (fixed-point)");
     assertThat(seams("panels: {steel seams: {metal: ~}}").missing(PanelTravel.class))
-        .containsExactly("the metal of steel seams is not given");
+        .containsExactly("the metal of steel seams is not given (metal)");
     assertThat(seams("site: {lowest-temperature: ~}").missing(PanelTravel.class))
-        .containsExactly("the lowest temperature of the site is not given");
+        .containsExactly(
+            "the lowest temperature of the site is not given (site: lowest-temperature)");
     assertThat(seams("planes: {south: {size: ~}}").missing(PanelTravel.class))
-        .containsExactly("the size of plane south is not given");
+        .containsExactly("the size of plane south is not given (size)");
     assertThat(seams("panels: {steel seams: {clips: ~}}").missing(PanelTravel.class))
-        .containsExactly("whether steel seams floats on its clips is not given");
+        .containsExactly("whether steel seams floats on its clips is not given (clips)");
     assertThat(seams("panels: {steel seams: {hottest: -30 °C}}").missing(PanelTravel.class))
         .containsExactly("steel seams is never hotter than the lowest temperature of the site");
   }

@@ -37,7 +37,7 @@ class ArrayAndClaimsTest {
   @Test
   void aZoneWidthThatCannotBeComputedIsNotChecked() {
     assertThat(RoofJobs.seams("  roof: gable\n", "").missing(ZoneWidthClaim.class))
-        .containsExactly("the roof shape of the building is not given");
+        .containsExactly("the roof shape of the building is not given (building: roof)");
   }
 
   /** Four columns with two clamps on each of four lines; the outer two lines have end clamps. */
@@ -57,7 +57,8 @@ class ArrayAndClaimsTest {
     BaseJob job = RoofJobs.seams("    attach: {per-edge: 2}\n", "");
 
     assertThat(job.facts(CountClaim.class)).extracting(CountClaim::what).containsExactly("modules");
-    assertThat(job.missing(CountClaim.class)).containsExactly("field A has no attachment schedule");
+    assertThat(job.missing(CountClaim.class))
+        .containsExactly("field A has no attachment schedule (attach)");
   }
 
   @Test
@@ -78,11 +79,12 @@ class ArrayAndClaimsTest {
   void aTopThatNothingGivesIsNotChecked() {
     String top = "    top-height: 115 mm\n";
     assertThat(RoofJobs.seams(top, "", "      standoff: 85 mm\n", "").missing(ArrayHeight.class))
-        .containsExactly("neither the top height of field A nor its standoff is given");
+        .containsExactly(
+            "neither the top height of field A nor its standoff is given (top-height)");
     assertThat(RoofJobs.seams(top, "", "    frame-height: 30 mm\n", "").missing(ArrayHeight.class))
-        .containsExactly("the frame height of M30 is not given");
+        .containsExactly("the frame height of M30 is not given (frame-height)");
     assertThat(RoofJobs.seams("  codes: {loads: asce-7-16}\n", "").missing(ArrayHeight.class))
-        .containsExactly("which edition of the wind standard holds is not given");
+        .containsExactly("the edition of the load standard is not given (site: codes: loads)");
   }
 
   @Test
@@ -96,7 +98,7 @@ class ArrayAndClaimsTest {
     assertThat(
             RoofJobs.seams("    tilt: 0 deg\n", "", "    attach: {per-edge: 2}\n", "")
                 .missing(ArrayTilt.class))
-        .containsExactly("the tilt of field A against the roof is not given");
+        .containsExactly("the tilt of field A against the roof is not given (tilt)");
   }
 
   /** Twice 115 mm; the eave lies 2438.4 mm below and the left rake 6096 mm beside the field. */

@@ -57,7 +57,7 @@ class AttachmentPlacesTest {
   void aSlopeLongerThanOneSheetWithoutLapsIsNotChecked() {
     assertThat(RoofJobs.seams("x 31 ft 7 1/2 in", "x 60 ft").missing(LapDistance.class))
         .containsExactly(
-            "where the end laps of plane south lie is not given, and it is longer than one panel");
+            "where the end laps of plane south lie is not given (end-laps), and it is longer than one panel");
     assertThat(RoofJobs.seams().missing(LapDistance.class)).isEmpty();
   }
 
@@ -78,12 +78,12 @@ class AttachmentPlacesTest {
   @Test
   void whatIsNotSaidOfClipsIsNotChecked() {
     assertThat(RoofJobs.seams("      over-clip: yes\n", "").missing(ClipDistance.class))
-        .containsExactly("whether SC-1 may sit over a clip is not given");
+        .containsExactly("whether SC-1 may sit over a clip is not given (over-clip)");
     String purlins = "    purlins: {first: 6 in, spacing: 5 ft}\n";
     assertThat(
             RoofJobs.seams("over-clip: yes", "over-clip: no", purlins, "")
                 .missing(ClipDistance.class))
-        .containsExactly("where the clip lines of plane south lie is not given");
+        .containsExactly("where the clip lines of plane south lie is not given (purlins)");
   }
 
   @Test
@@ -106,13 +106,13 @@ class AttachmentPlacesTest {
   void spacingNeedsAnAllowedOneAndAZone() {
     String allowed = "    allowed-spacing: {field: 64 in, edge: 48 in, corner: 32 in}\n";
     assertThat(RoofJobs.seams(allowed, "").missing(LineSpacing.class))
-        .containsExactly("field A gives no allowed spacing along a line");
+        .containsExactly("field A gives no allowed spacing along a line (allowed-spacing)");
     assertThat(
             RoofJobs.seams(PER_EDGE, "tilt: 0 deg", "    tilt: 0 deg\n", "")
                 .missing(LineSpacing.class))
-        .containsExactly("field A has no attachment schedule");
+        .containsExactly("field A has no attachment schedule (attach)");
     assertThat(RoofJobs.seams("  codes: {loads: asce-7-16}\n", "").missing(LineSpacing.class))
-        .containsExactly("the edition of the wind standard is not given");
+        .containsExactly("the edition of the load standard is not given (site: codes: loads)");
   }
 
   @Test
@@ -144,7 +144,7 @@ class AttachmentPlacesTest {
   @Test
   void seamsThatAreNotGivenAreNotChecked() {
     BaseJob job = RoofJobs.seams("    seams: {first: 8 in}\n", "");
-    String reason = "where the seams of plane south lie is not given";
+    String reason = "where the seams of plane south lie is not given (pitch)";
 
     assertThat(job.missing(SeamOffset.class)).containsExactly(reason);
     assertThat(job.facts(SeamOffset.class)).isEmpty();

@@ -67,9 +67,9 @@ class ModulePlacesTest {
             "seams: {first: 8 in, count: 70}");
 
     assertThat(job.missing(ModuleInPlane.class))
-        .containsExactly("the size of plane south is not given");
+        .containsExactly("the size of plane south is not given (size)");
     assertThat(job.missing(ModuleOnOnePlane.class))
-        .containsExactly("the size of plane south is not given");
+        .containsExactly("the size of plane south is not given (size)");
   }
 
   @Test
@@ -125,6 +125,6 @@ class ModulePlacesTest {
   @Test
   void aVentWithoutClearanceIsNotChecked() {
     assertThat(RoofJobs.seams(", clearance: 12 in", "").missing(ObstacleClearance.class))
-        .containsExactly("the clearance of vent is not given");
+        .containsExactly("the clearance of vent is not given (clearance)");
   }
 }

@@ -32,7 +32,7 @@ class RoofPartsTest {
   @Test
   void whatIsMissingOfTheProfileIsSaid() {
     assertThat(RoofJobs.seams("    profile: double-lock\n", "").missing(ProfileFit.class))
-        .containsExactly("the profile of steel seams is not given");
+        .containsExactly("the profile of steel seams is not given (profile)");
   }
 
   @Test
@@ -49,8 +49,8 @@ class RoofPartsTest {
             RoofJobs.seams("    top-width: 8 mm\n", "", "      seam-height: 1 in to 3 in\n", "")
                 .missing(SeamSizeFit.class))
         .containsExactly(
-            "the seam height that SC-1 fits is not given",
-            "the seam width of steel seams is not given");
+            "the seam height that SC-1 fits is not given (seam-height)",
+            "the seam width of steel seams is not given (top-width)");
   }
 
   @Test
@@ -116,7 +116,7 @@ class RoofPartsTest {
   @Test
   void aSubstrateThatIsNotGivenIsNotChecked() {
     assertThat(RoofJobs.seams("    substrate: open-purlins\n", "").missing(SubstrateTested.class))
-        .containsExactly("what steel seams rests on is not given");
+        .containsExactly("what steel seams rests on is not given (substrate)");
   }
 
   @Test
@@ -148,7 +148,7 @@ class RoofPartsTest {
     assertThat(
             RoofJobs.ribs("    " + FLOATING + "\n", "", "screws-into: sheet", purlins)
                 .missing(FixedPoints.class))
-        .containsExactly("whether steel ribs floats on its clips is not given");
+        .containsExactly("whether steel ribs floats on its clips is not given (clips)");
   }
 
   @Test
@@ -161,12 +161,12 @@ class RoofPartsTest {
         .singleElement()
         .satisfies(fact -> assertThat(fact.neededM()).isGreaterThan(fact.flatM()));
     assertThat(RoofJobs.crests("      bears-on: saddle\n", "").missing(FlatBearing.class))
-        .containsExactly("what RB-1 bears on is not given");
+        .containsExactly("what RB-1 bears on is not given (bears-on)");
   }
 
   @Test
   void aFieldWithoutPartIsNotChecked() {
     assertThat(RoofJobs.seams("    attachment: SC-1\n", "").missing(ProfileFit.class))
-        .containsExactly("field A names no seam clamp or rib bracket");
+        .containsExactly("field A names no seam clamp or rib bracket (attachment)");
   }
 }

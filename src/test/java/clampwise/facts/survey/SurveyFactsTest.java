@@ -38,7 +38,8 @@ class SurveyFactsTest {
 
     assertThat(facts.facts(ReferenceLine.class)).isEmpty();
     assertThat(facts.missing(ReferenceLine.class))
-        .containsExactly("nobody has measured how square the eave is to the panels");
+        .containsExactly(
+            "nobody has measured how square the eave is to the panels (survey: eave-out-of-square)");
   }
 
   @Test
@@ -68,7 +69,8 @@ class SurveyFactsTest {
 
     assertThat(facts.facts(SeamDrift.class)).isEmpty();
     assertThat(facts.missing(SeamDrift.class))
-        .containsExactly("the seams of plane south are nominal; nobody has measured them");
+        .containsExactly(
+            "the seams of plane south are nominal; nobody has measured them (seams: surveyed)");
   }
 
   @Test

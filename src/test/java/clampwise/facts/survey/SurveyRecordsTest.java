@@ -25,7 +25,7 @@ class SurveyRecordsTest {
 
     assertThat(job.facts(FactPhoto.class)).isEmpty();
     assertThat(job.missing(FactPhoto.class))
-        .containsExactly("which facts of the roof are on photos is not given");
+        .containsExactly("which facts of the roof are on photos is not given (survey: photos)");
   }
 
   @Test
@@ -40,7 +40,7 @@ class SurveyRecordsTest {
     BaseJob job = with("survey: ~");
 
     for (var type : List.of(FactPhoto.class, SurveyRecord.class)) {
-      assertThat(job.missing(type)).containsExactly("the job tells of no survey");
+      assertThat(job.missing(type)).containsExactly("the job tells of no survey (survey)");
     }
   }
 

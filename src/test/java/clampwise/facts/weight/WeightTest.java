@@ -72,7 +72,7 @@ class WeightTest {
         .allSatisfy(
             question ->
                 assertThat(job.missing(question))
-                    .containsExactly("the mass of module M30 is not given"));
+                    .containsExactly("the mass of module M30 is not given (mass)"));
   }
 
   /** Handbook 3.8 [computed]: 3 psf on a roof of 3 and 20 psf are 13 %. */
@@ -135,9 +135,9 @@ class WeightTest {
     assertThat(fact.arrayM2()).isCloseTo(12 * 1.722 * 1.134 * 0.9487, within(0.001));
     assertThat(fact.coveredShare()).isCloseTo(fact.arrayM2() / (30.48 * 18.288), within(1e-6));
     assertThat(seams(EXPEDITED + "building: {width: ~}").missing(RoofCoverage.class))
-        .containsExactly("the plan size of the building is not given");
+        .containsExactly("the plan size of the building is not given (building: length)");
     assertThat(seams(EXPEDITED + "planes: {south: {slope: ~}}").missing(RoofCoverage.class))
-        .containsExactly("the slope of plane south is not given");
+        .containsExactly("the slope of plane south is not given (slope)");
   }
 
   @Test
@@ -153,7 +153,8 @@ class WeightTest {
                     claim
                         + "fields: {A: {top-height: ~}}\nparts: {seam-clamps: {SC-1: {standoff: ~}}}")
                 .missing(LiveLoadUnder.class))
-        .containsExactly("how far above the roof the modules of field A stand is not given");
+        .containsExactly(
+            "how far above the roof the modules of field A stand is not given (top-height)");
   }
 
   /**
@@ -177,7 +178,8 @@ class WeightTest {
     assertThat(seams(test.formatted("200 lbf")).missing(WalkTestFit.class))
         .containsExactly("steel seams was tested with less than a person");
     assertThat(seams("{}").missing(WalkTestFit.class))
-        .containsExactly("no load test of steel seams in the middle of a span is given");
+        .containsExactly(
+            "no load test of steel seams in the middle of a span is given (walk-test)");
     assertThat(seams("panels: {steel seams: {substrate: solid-deck}}").missing(WalkTestFit.class))
         .isEmpty();
     WalkTestFit fact = seams(test.formatted("600 lbf")).only(WalkTestFit.class);
@@ -193,10 +195,11 @@ class WeightTest {
                 + " size: 20 ft x 4 in}}}}");
 
     assertThat(job.missing(RetentionPlace.class))
-        .containsExactly("what snow retention guard is fixed to is not given");
+        .containsExactly(
+            "what snow retention guard is fixed to is not given (planes: south: snow-retention)");
     assertThat(seams("planes: {south: {snow-retention: {on: seams}}}").missing(RetainedSnow.class))
         .containsExactly(
-            "whether the loads include the snow held back on plane south is not given");
+            "whether the loads include the snow held back on plane south is not given (snow-retention)");
   }
 
   private static BaseJob seams(String over) {
