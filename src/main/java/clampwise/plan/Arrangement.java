@@ -24,7 +24,7 @@ record Arrangement(
           new Point(316, 45),
           new Point(316, 146),
           28,
-          new Point(316, 287));
+          new Point(316, 282));
 
   private static final Arrangement ABOVE =
       new Arrangement(
@@ -33,7 +33,7 @@ record Arrangement(
           new Point(126, 184),
           new Point(232, 190),
           21,
-          new Point(20, 287));
+          new Point(20, 282));
 
   /** The arrangement for something to be drawn. */
   static Arrangement of(double wideM, double highM) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /** A sheet under way: layers in the order in which they are begun. */
@@ -56,6 +57,19 @@ final class Canvas {
 
   void line(Style style, Point from, Point to) {
     add(Drawn.line(style, from, to));
+  }
+
+  /** The room that the words take that have been written so far [mm]. */
+  List<Envelope> written() {
+    List<Envelope> boxes = new ArrayList<>();
+    for (List<Drawn> drawn : layers.values()) {
+      for (Drawn one : drawn) {
+        if (one instanceof Drawn.Words words) {
+          boxes.add(Letters.box(words));
+        }
+      }
+    }
+    return boxes;
   }
 
   /** What has been drawn so far, in the order of the styles. */

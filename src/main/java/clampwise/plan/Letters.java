@@ -1,5 +1,7 @@
 package clampwise.plan;
 
+import org.locationtech.jts.geom.Envelope;
+
 /** How much room words take on a sheet, near enough to keep them apart. */
 final class Letters {
 
@@ -16,6 +18,28 @@ final class Letters {
             .mapToDouble(code -> code < FIRST_WIDE ? WIDTH_OF_HEIGHT : WIDE_OF_HEIGHT)
             .sum();
     return heights * style.letterMm();
+  }
+
+  /** The room that words take on a sheet [mm]. */
+  static Envelope box(Drawn.Words words) {
+    double width = widthMm(words.text(), words.style());
+    double before =
+        switch (words.anchor()) {
+          case START -> 0;
+          case MIDDLE -> width / 2;
+          case END -> width;
+        };
+    double turn = Math.toRadians(words.turnDeg());
+    double height = words.style().letterMm();
+    Envelope box = new Envelope();
+    for (double along : new double[] {-before, width - before}) {
+      for (double up : new double[] {0, height}) {
+        box.expandToInclude(
+            words.at().xMm() + along * Math.cos(turn) - up * Math.sin(turn),
+            words.at().yMm() - along * Math.sin(turn) - up * Math.cos(turn));
+      }
+    }
+    return box;
   }
 
   /** The words, cut off where there is no room for them. */

@@ -4,9 +4,11 @@ import clampwise.finding.Severity;
 import clampwise.plan.Drawn.Run;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
@@ -16,8 +18,9 @@ final class MarkDrawing {
 
   private static final double HALF_MM = 2.5;
   private static final double TOUCH_MM = 0.4;
-  private static final double STEP_MM = 5.6;
+  private static final double STEP_MM = 4.2;
   private static final int RINGS = 14;
+  private static final int NEAR_RINGS = 4;
   private static final int AROUND = 12;
   private static final int MOST_PLACES = 3000;
   private static final double GAP_M = 0.03;
@@ -29,6 +32,7 @@ final class MarkDrawing {
   private final Canvas canvas;
   private final Envelope room;
   private final List<Point> taken = new ArrayList<>();
+  private final STRtree words = new STRtree();
 
   /**
    * Marks on a sheet.
@@ -39,6 +43,8 @@ final class MarkDrawing {
     this.frame = frame;
     this.canvas = canvas;
     this.room = room;
+    canvas.written().forEach(box -> words.insert(box, box));
+    words.build();
   }
 
   /** Marks the findings that have a place on this plane; no leader runs over a mark. */
@@ -113,24 +119,34 @@ final class MarkDrawing {
     return frame.at(middle);
   }
 
-  /** The nearest point at which a mark touches no other and stays in the room. */
+  /** The nearest point at which a mark touches no other; one that hides no words if it is near. */
   private Point free(Point place) {
-    for (int ring = 0; ring <= RINGS; ring++) {
+    return free(place, NEAR_RINGS, true).or(() -> free(place, RINGS, false)).orElse(place);
+  }
+
+  private Optional<Point> free(Point place, int rings, boolean hidesNothing) {
+    for (int ring = 0; ring <= rings; ring++) {
       for (int i = 0; i < (ring == 0 ? 1 : AROUND); i++) {
         double turn = 2 * Math.PI * i / AROUND - Math.PI / 4;
         double away = ring * STEP_MM;
         Point point = place.plus(away * Math.cos(turn), away * Math.sin(turn));
-        if (isFree(point)) {
-          return point;
+        if (isFree(point) && !(hidesNothing && hidesWords(point))) {
+          return Optional.of(point);
         }
       }
     }
-    return place;
+    return Optional.empty();
   }
 
   private boolean isFree(Point point) {
     return room.contains(point.xMm(), point.yMm())
         && taken.stream().allMatch(other -> other.to(point) > 2 * HALF_MM + TOUCH_MM);
+  }
+
+  private boolean hidesWords(Point point) {
+    Envelope mark = new Envelope(new Coordinate(point.xMm(), point.yMm()));
+    mark.expandBy(HALF_MM);
+    return !words.query(mark).isEmpty();
   }
 
   private void symbol(Marked mark) {
