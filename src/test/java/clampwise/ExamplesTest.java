@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.finding.Severity;
 import clampwise.report.Paint;
+import clampwise.report.ReportKind;
+import clampwise.report.Run;
 import clampwise.report.Sheet;
 import clampwise.report.TakeoffText;
 import clampwise.report.TextReport;
@@ -12,6 +14,7 @@ import clampwise.review.Review;
 import clampwise.review.Reviewer;
 import clampwise.review.TakenOff;
 import clampwise.source.SourceFiles;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -67,6 +70,19 @@ class ExamplesTest {
       Files.writeString(expected, sheet.toString());
     }
     assertThat(sheet.toString()).isEqualTo(Files.readString(expected));
+  }
+
+  /** The drawing that README and docs show. */
+  @Test
+  void theJuniorsBarnIsDrawnAsExpected() throws IOException {
+    Path expected = EXAMPLES.resolve("barn-junior").resolve("plan.svg");
+    Review review = REVIEWER.review(expected.resolveSibling("job.yaml"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ReportKind.SVG.write(new Run(List.of(review), ""), out);
+    if (System.getProperty("update.examples") != null) {
+      Files.write(expected, out.toByteArray());
+    }
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(Files.readString(expected));
   }
 
   @ParameterizedTest
