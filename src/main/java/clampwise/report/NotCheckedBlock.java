@@ -1,20 +1,26 @@
 package clampwise.report;
 
+import clampwise.source.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
-/** Reasons that stop the same rules and are cleared at the same place, printed together. */
+/** Reasons that stop the same rules for want of the same key, printed together. */
 record NotCheckedBlock(List<NotCheckedGroup> groups) {
 
-  private record Key(Object at, List<String> rules) {}
+  /** Places printed before the rest is only counted. */
+  private static final int PLACES_SHOWN = 4;
+
+  private record Key(List<String> rules, String key) {}
 
   /** The blocks, in the order in which their first reason stands in the review. */
   static List<NotCheckedBlock> of(List<NotCheckedGroup> groups) {
     Map<Key, List<NotCheckedGroup>> byRules = new LinkedHashMap<>();
     for (NotCheckedGroup group : groups) {
-      Key key = new Key(group.at(), group.rules());
+      Key key = new Key(group.rules(), key(group));
       byRules.computeIfAbsent(key, unseen -> new ArrayList<>()).add(group);
     }
     List<NotCheckedBlock> blocks = new ArrayList<>();
@@ -22,17 +28,32 @@ record NotCheckedBlock(List<NotCheckedGroup> groups) {
     return blocks;
   }
 
+  /** The key in brackets at the end of a reason; without one, the place where it would be. */
+  private static String key(NotCheckedGroup group) {
+    int start = group.reason().lastIndexOf(" (");
+    boolean named = start >= 0 && group.reason().endsWith(")");
+    return named ? group.reason().substring(start) : group.at().toString();
+  }
+
   void write(Sheet sheet, int indent) {
     String mark = "-   ";
+    Map<String, Integer> subjects = new LinkedHashMap<>();
+    Set<Span> places = new LinkedHashSet<>();
     for (NotCheckedGroup group : groups) {
-      sheet.marked(indent, mark, Role.PLAIN, group.reason() + subjects(group));
+      subjects.merge(group.reason(), group.subjects(), Integer::sum);
+      places.add(group.at());
     }
+    subjects.forEach(
+        (reason, count) -> sheet.marked(indent, mark, Role.PLAIN, reason + subjects(count)));
     int body = indent + mark.length();
-    sheet.whole(body, Role.PLACE, groups.get(0).at().toString());
+    places.stream().limit(PLACES_SHOWN).forEach(at -> sheet.whole(body, Role.PLACE, at.toString()));
+    if (places.size() > PLACES_SHOWN) {
+      sheet.prose(body, Role.PLAIN, "and " + (places.size() - PLACES_SHOWN) + " more places");
+    }
     sheet.labelled(body, "rules", groups.get(0).rulesInShort());
   }
 
-  private static String subjects(NotCheckedGroup group) {
-    return group.subjects() == 1 ? "" : " (" + Counted.of(group.subjects(), "subject") + ")";
+  private static String subjects(int count) {
+    return count == 1 ? "" : " (" + Counted.of(count, "subject") + ")";
   }
 }

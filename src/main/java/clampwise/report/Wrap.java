@@ -80,8 +80,17 @@ public final class Wrap {
   }
 
   private static boolean clings(String before, String word) {
-    return isNumber(before) && word.length() <= LONGEST_UNIT
+    return isNumber(before) && letters(word) <= LONGEST_UNIT
         || before.equals("ft") && isNumber(word);
+  }
+
+  /** How long a word is without brackets and points behind it. */
+  private static int letters(String word) {
+    int end = word.length();
+    while (end > 0 && "),.;:".indexOf(word.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    return end;
   }
 
   private static boolean isNumber(String word) {

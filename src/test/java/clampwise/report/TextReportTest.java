@@ -7,6 +7,7 @@ import clampwise.finding.NotChecked;
 import clampwise.finding.Place;
 import clampwise.finding.Subject;
 import clampwise.review.Review;
+import clampwise.source.Position;
 import clampwise.source.Span;
 import java.util.List;
 import java.util.Optional;
@@ -126,6 +127,31 @@ class TextReportTest {
         .contains("module R1C5 / lower edge: 83 mm against 234 mm\n")
         .contains("others  fields.A / module R1C6-R1C19 / lower edge\n")
         .doesNotContain("more");
+  }
+
+  @Test
+  void whatIsNotCheckedForWantOfOneKeyStandsTogether() {
+    List<NotChecked> open =
+        List.of(
+            open("field A gives no load (design-load)", 3),
+            open("the metal of roof is not given (metal)", 4),
+            open("field B gives no load (design-load)", 9));
+    Review review = new Review("job.yaml", "Shed", 2, List.of(), List.of(), open, List.of());
+    assertThat(text(review, 80))
+        .contains(
+            """
+              -   field A gives no load (design-load)
+              -   field B gives no load (design-load)
+                  job.yaml:3:1
+                  job.yaml:9:1
+                  rules   rule
+              -   the metal of roof is not given (metal)
+            """);
+  }
+
+  private static NotChecked open(String reason, int line) {
+    Position at = new Position(line, 1);
+    return new NotChecked("rule", Subject.of("roof"), reason, new Span("job.yaml", at, at));
   }
 
   @Test

@@ -18,6 +18,12 @@ class WrapTest {
   }
 
   @Test
+  void bracketsBehindAUnitDoNotPartItFromItsNumber() {
+    assertThat(Wrap.lines("cold (by -0.27 %/°C), above", 15))
+        .containsExactly("cold (by", "-0.27 %/°C),", "above");
+  }
+
+  @Test
   void feetInchesAndFractionsStayTogether() {
     assertThat(Wrap.lines("at 31 ft 7 1/2 in here", 15))
         .containsExactly("at", "31 ft 7 1/2 in", "here");
