@@ -16,6 +16,7 @@ public enum ReportKind {
   HTML(".html"),
   PDF(".pdf"),
   SVG(".svg"),
+  MARKDOWN(".md"),
   SARIF(".sarif"),
   JUNIT(".xml"),
   ATTACHMENTS("attachments.csv"),
@@ -57,6 +58,7 @@ public enum ReportKind {
       case JUNIT -> JUnitReport.write(run, text);
       case ATTACHMENTS -> AttachmentsCsv.write(run, text);
       case FINDINGS -> FindingsCsv.write(run, text);
+      case MARKDOWN -> MarkdownReport.write(run, text);
       case SARIF -> SarifReport.write(run, text);
       case JSON -> JsonReport.write(run.reviews(), run.version(), text);
       case PDF -> throw new IllegalStateException("a PDF is no text");

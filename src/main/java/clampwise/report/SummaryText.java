@@ -50,14 +50,14 @@ final class SummaryText {
     }
   }
 
-  private static String following(Followers followers) {
+  static String following(Followers followers) {
     int count = followers.count();
     return count == 0
         ? ""
         : "; " + count + " of them only " + (count == 1 ? "follows" : "follow") + " from others";
   }
 
-  private static String findings(Review review) {
+  static String findings(Review review) {
     int[] counts = new int[Severity.values().length];
     review.findings().forEach(finding -> counts[finding.severity().ordinal()]++);
     StringBuilder text = new StringBuilder();
@@ -68,7 +68,7 @@ final class SummaryText {
     return text.toString();
   }
 
-  private static String coverage(Review review) {
+  static String coverage(Review review) {
     int met = 0;
     int notMet = 0;
     int notChecked = 0;
@@ -89,7 +89,7 @@ final class SummaryText {
     return answers == 0 ? "" : " (" + Counted.of(count, word) + ")";
   }
 
-  private static String unread(int problems) {
+  static String unread(int problems) {
     return Counted.of(problems, "place")
         + " could not be read: what depends on "
         + (problems == 1 ? "it" : "them")
