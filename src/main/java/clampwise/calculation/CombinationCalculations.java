@@ -76,8 +76,7 @@ final class CombinationCalculations {
   }
 
   private static Outcome<List<Term>> asce(Given given, Work work) {
-    AsceEdition edition =
-        given.word("edition").equals("7-16") ? AsceEdition.ASCE_7_16 : AsceEdition.ASCE_7_22;
+    AsceEdition edition = Words.choice(AsceEdition.class, given.word("edition"));
     EditionTables tables = new EditionTables(edition, TablesReader.read(FILE).byKey());
     Combinations shipped =
         Combinations.of(tables, Words.choice(Method.class, given.word("method")));

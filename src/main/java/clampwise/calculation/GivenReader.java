@@ -47,7 +47,10 @@ public final class GivenReader {
         continue;
       }
       String key = word.substring(0, equals).strip();
-      if (known(key) && values.putIfAbsent(key, word.substring(equals + 1).strip()) != null) {
+      boolean first = values.putIfAbsent(key, word.substring(equals + 1).strip()) == null;
+      if (first) {
+        checkKnown(key);
+      } else {
         problems.add(key + " is given twice");
       }
     }
@@ -61,14 +64,12 @@ public final class GivenReader {
         .orElse("key=...");
   }
 
-  private boolean known(String key) {
+  private void checkKnown(String key) {
     Collection<String> keys = calculation.inputs().stream().map(Input::name).toList();
-    if (keys.contains(key)) {
-      return true;
+    if (!keys.contains(key)) {
+      String nearest = Nearest.to(key, keys).map(near -> "; the nearest is " + near).orElse("");
+      problems.add("there is no input " + key + nearest);
     }
-    String nearest = Nearest.to(key, keys).map(near -> "; the nearest is " + near).orElse("");
-    problems.add("there is no input " + key + nearest);
-    return false;
   }
 
   private void read(Input input, Map<String, String> values) {

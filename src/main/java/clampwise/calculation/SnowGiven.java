@@ -17,7 +17,7 @@ record SnowGiven(Given given, Work work) {
   private static final double MOST_SNOW_PA = 50_000;
 
   static Input edition() {
-    return Input.word("edition", "edition of ASCE 7", "7-16", "7-22");
+    return WindInputs.EDITION;
   }
 
   static Input ground() {
@@ -76,8 +76,7 @@ record SnowGiven(Given given, Work work) {
   }
 
   EditionTables tables() {
-    AsceEdition edition =
-        given.word("edition").equals("7-16") ? AsceEdition.ASCE_7_16 : AsceEdition.ASCE_7_22;
+    AsceEdition edition = Words.choice(AsceEdition.class, given.word("edition"));
     return new EditionTables(edition, TablesReader.read("asce-snow.yaml").byKey());
   }
 

@@ -54,7 +54,7 @@ final class CalculationsPage {
 
         ## Reference cases
 
-        Published and worked cases with the command that reproduces each; a test holds every one within its printed digits. Tags: *read* in a published text; *2nd* from a secondary text;
+        Published and worked cases with the command that reproduces each; a test holds every one within its printed digits. The text shows six digits, `--format json` all and SI as well, where a case is printed in another unit. Tags: *read* in a published text; *2nd* from a secondary text;
         *library* from a general library; *handbook* formula; *computed* worked out from marked inputs; *memory*.
 
         | case | command after `clampwise calc` | printed there |
@@ -62,7 +62,7 @@ final class CalculationsPage {
         """);
     Map<String, List<String>> values = new LinkedHashMap<>();
     for (ReferenceCase one : ReferenceCase.all()) {
-      String head = "| " + one.source() + " | `" + one.command() + "` | ";
+      String head = "| " + one.source() + " | `" + one.typed() + "` | ";
       String value = one.symbol() + " = " + one.printed();
       values.computeIfAbsent(head, same -> new ArrayList<>()).add(value);
     }
@@ -79,7 +79,7 @@ final class CalculationsPage {
             .filter(one -> one.calculation().equals(calculation.name()))
             .toList();
     if (!cases.isEmpty()) {
-      page.append("\n    ./clampwise calc ").append(cases.get(0).command()).append('\n');
+      page.append("\n    ./clampwise calc ").append(cases.get(0).typed()).append('\n');
     }
   }
 

@@ -22,33 +22,33 @@ class LoadCasesTest {
       delimiter = '|',
       textBlock =
           """
-          snow-flat-roof edition=7-16 ground-snow=30psf risk-category=II exposure-factor=1 thermal-factor=1 | p_f | 21 | 0.01
-          snow-flat-roof edition=7-16 ground-snow=20psf risk-category=II exposure-factor=0.9 thermal-factor=1.2 | p_f | 15.12 | 0.005
-          snow-flat-roof edition=7-16 ground-snow=25psf risk-category=III exposure-factor=0.9 thermal-factor=1.1 | p_f | 19.0575 | 0.0001
-          snow-exposure-factor edition=7-16 terrain=C roof-exposure=fully | C_e | 0.9 | 0.0001
-          snow-thermal-factor edition=7-22 ground-snow=35psf condition=heated resistance=25 | C_t | 1.0825 | 0.00001
-          snow-thermal-factor edition=7-16 ground-snow=35psf condition=unheated | C_t | 1.2 | 0.00001
-          snow-density edition=7-16 ground-snow=42.9psf risk-category=II | gamma | 19.577 | 0.0005
-          snow-minimum edition=7-16 ground-snow=30psf risk-category=II slope=5deg | p_m | 20 | 0.0001
-          snow-minimum edition=7-22 ground-snow=30psf risk-category=II slope=5deg | p_m | 30 | 0.0001
-          snow-rain edition=7-22 ground-snow=30psf risk-category=II slope=0.5deg eave-to-ridge=50ft | p_r | 8 | 0.0001
-          snow-slope-factor edition=7-16 slope=4:12 thermal-factor=1 slippery=yes obstructed=no resistance=30 | C_s | 0.7933 | 0.0001
-          snow-slope-factor edition=7-22 slope=8:12 thermal-factor=1.2 slippery=yes obstructed=no | C_s | 0.660 | 0.0005
-          snow-slope-factor edition=7-16 slope=4:12 thermal-factor=1 slippery=yes | C_s | 1 | 0.0001
-          snow-drift-height edition=7-16 ground-snow=20psf risk-category=II fetch=300ft | h_d | 5.237 | 0.0005
-          snow-drift-height edition=7-22 ground-snow=30psf risk-category=II winter-wind=0.55 fetch=60ft | h_d | 3.147 | 0.0005
-          snow-unbalanced edition=7-16 ground-snow=30psf risk-category=II slope=6:12 eave-to-ridge=30ft balanced=23.1psf | p_lee | 46.64 | 0.005
-          snow-unbalanced edition=7-16 ground-snow=30psf risk-category=II slope=6:12 eave-to-ridge=30ft balanced=23.1psf | x_d | 7.02 | 0.005
-          snow-step-drift edition=7-22 ground-snow=30psf risk-category=II winter-wind=0.55 rise=4ft lower-fetch=60ft balanced=23.94psf | p_wind | 42.24 | 0.01
-          snow-step-drift edition=7-22 ground-snow=40psf risk-category=II winter-wind=0.5 rise=10ft upper-fetch=100ft balanced=28.476psf | w_lee | 14.91 | 0.005
-          snow-sliding edition=7-16 flat-roof-snow=28psf eave-to-ridge=30ft slope=4:12 slippery=yes | p_sl | 22.4 | 0.001
-          snow-roof edition=7-16 ground-snow=30psf risk-category=II terrain=B roof-exposure=partially condition=above-freezing slippery=no slope=6:12 eave-to-ridge=30ft shape=ridged | p_3 | 46.64 | 0.005
-          load-combinations edition=7-16 method=lrfd dead=20psf live=50psf roof-live=15psf wind-toward=10psf | q_down | 111.5 | 0.001
-          load-combinations edition=7-16 method=lrfd dead=100psf wind-away=-150psf | q_up | -60 | 0.001
-          load-combinations edition=7-22 method=asd dead=3psf wind-away=-36.38psf | q_up | -20.03 | 0.005
-          load-combinations edition=7-16 method=asd dead=3psf snow=20psf wind-toward=16psf | q_down | 25.2 | 0.001
-          load-combinations edition=7-22 method=asd dead=3psf snow=30psf wind-toward=16psf | q_down | 25.95 | 0.001
-          load-combinations edition=7-22 method=lrfd dead=3psf snow=30psf wind-toward=16psf | q_down | 41.6 | 0.001
+          snow-flat-roof edition=asce-7-16 ground-snow=30psf risk-category=II exposure-factor=1 thermal-factor=1 | p_f | 21 | 0.01
+          snow-flat-roof edition=asce-7-16 ground-snow=20psf risk-category=II exposure-factor=0.9 thermal-factor=1.2 | p_f | 15.12 | 0.005
+          snow-flat-roof edition=asce-7-16 ground-snow=25psf risk-category=III exposure-factor=0.9 thermal-factor=1.1 | p_f | 19.0575 | 0.0001
+          snow-exposure-factor edition=asce-7-16 terrain=C roof-exposure=fully | C_e | 0.9 | 0.0001
+          snow-thermal-factor edition=asce-7-22 ground-snow=35psf condition=heated resistance=25 | C_t | 1.0825 | 0.00001
+          snow-thermal-factor edition=asce-7-16 ground-snow=35psf condition=unheated | C_t | 1.2 | 0.00001
+          snow-density edition=asce-7-16 ground-snow=42.9psf risk-category=II | gamma | 19.577 | 0.0005
+          snow-minimum edition=asce-7-16 ground-snow=30psf risk-category=II slope=5deg | p_m | 20 | 0.0001
+          snow-minimum edition=asce-7-22 ground-snow=30psf risk-category=II slope=5deg | p_m | 30 | 0.0001
+          snow-rain edition=asce-7-22 ground-snow=30psf risk-category=II slope=0.5deg eave-to-ridge=50ft | p_r | 8 | 0.0001
+          snow-slope-factor edition=asce-7-16 slope=4:12 thermal-factor=1 slippery=yes obstructed=no resistance=30 | C_s | 0.7933 | 0.0001
+          snow-slope-factor edition=asce-7-22 slope=8:12 thermal-factor=1.2 slippery=yes obstructed=no | C_s | 0.660 | 0.0005
+          snow-slope-factor edition=asce-7-16 slope=4:12 thermal-factor=1 slippery=yes | C_s | 1 | 0.0001
+          snow-drift-height edition=asce-7-16 ground-snow=20psf risk-category=II fetch=300ft | h_d | 5.237 | 0.0005
+          snow-drift-height edition=asce-7-22 ground-snow=30psf risk-category=II winter-wind=0.55 fetch=60ft | h_d | 3.147 | 0.0005
+          snow-unbalanced edition=asce-7-16 ground-snow=30psf risk-category=II slope=6:12 eave-to-ridge=30ft balanced=23.1psf | p_lee | 46.64 | 0.005
+          snow-unbalanced edition=asce-7-16 ground-snow=30psf risk-category=II slope=6:12 eave-to-ridge=30ft balanced=23.1psf | x_d | 7.02 | 0.005
+          snow-step-drift edition=asce-7-22 ground-snow=30psf risk-category=II winter-wind=0.55 rise=4ft lower-fetch=60ft balanced=23.94psf | p_wind | 42.24 | 0.01
+          snow-step-drift edition=asce-7-22 ground-snow=40psf risk-category=II winter-wind=0.5 rise=10ft upper-fetch=100ft balanced=28.476psf | w_lee | 14.91 | 0.005
+          snow-sliding edition=asce-7-16 flat-roof-snow=28psf eave-to-ridge=30ft slope=4:12 slippery=yes | p_sl | 22.4 | 0.001
+          snow-roof edition=asce-7-16 ground-snow=30psf risk-category=II terrain=B roof-exposure=partially condition=above-freezing slippery=no slope=6:12 eave-to-ridge=30ft shape=ridged | p_3 | 46.64 | 0.005
+          load-combinations edition=asce-7-16 method=lrfd dead=20psf live=50psf roof-live=15psf wind-toward=10psf | q_down | 111.5 | 0.001
+          load-combinations edition=asce-7-16 method=lrfd dead=100psf wind-away=-150psf | q_up | -60 | 0.001
+          load-combinations edition=asce-7-22 method=asd dead=3psf wind-away=-36.38psf | q_up | -20.03 | 0.005
+          load-combinations edition=asce-7-16 method=asd dead=3psf snow=20psf wind-toward=16psf | q_down | 25.2 | 0.001
+          load-combinations edition=asce-7-22 method=asd dead=3psf snow=30psf wind-toward=16psf | q_down | 25.95 | 0.001
+          load-combinations edition=asce-7-22 method=lrfd dead=3psf snow=30psf wind-toward=16psf | q_down | 41.6 | 0.001
           slope-components load=20psf by=plan slope=18.435deg | q_n | 18.00 | 0.005
           slope-components load=3psf by=slope slope=18.435deg | q_s | 0.949 | 0.0005
           """)

@@ -9,6 +9,7 @@ import clampwise.units.QuantityText;
 import clampwise.units.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -49,6 +50,13 @@ record ReferenceCase(String source, String command, String symbol, String printe
 
   String calculation() {
     return command.split(" ")[0];
+  }
+
+  /** The command as a shell wants it: words with a mark that shells read stand in quotes. */
+  String typed() {
+    return Stream.of(command.split(" "))
+        .map(word -> word.indexOf('\'') < 0 ? word : '"' + word + '"')
+        .collect(Collectors.joining(" "));
   }
 
   /** What the program gives, in the unit of the printed value. */
