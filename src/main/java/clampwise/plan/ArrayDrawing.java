@@ -59,7 +59,8 @@ final class ArrayDrawing {
 
   private void module(PlacedModule module) {
     About about = About.module(module.name(), words.of(module));
-    canvas.runs(Style.MODULE, List.of(box(module)), about);
+    boolean speck = frame.mm(module.upM()) < LEAST_FOR_ATTACHMENTS_MM;
+    canvas.runs(speck ? Style.MODULES : Style.MODULE, List.of(box(module)), about);
   }
 
   private Run box(PlacedModule module) {

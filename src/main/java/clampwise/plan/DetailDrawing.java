@@ -59,7 +59,7 @@ final class DetailDrawing {
     canvas.words(Style.HEADING, head, Letters.fitted("Module " + module.name(), Style.HEADING, 90));
     canvas.words(Style.SMALL_TEXT, head.plus(0, 3.2), "scale " + frame.scale().words());
     seams();
-    canvas.shape(Style.MODULES, Spots.SHAPES.toGeometry(Spots.box(module)), frame);
+    canvas.shape(Style.MODULE, Spots.SHAPES.toGeometry(Spots.box(module)), frame);
     List<Attachment> held = held();
     zones(held);
     held.forEach(this::clamp);

@@ -28,7 +28,7 @@ public enum Style {
   OBSTACLE("on the roof", Pen.line("#111111", 0.35).over("#cfcfcf")),
   KEEP_CLEAR("to be kept clear", Pen.line("#111111", 0.18, 1.0, 0.8)),
   MODULE("module", Pen.line("#1d3a5f", 0.25).over("#eef3f9")),
-  MODULES("modules", Pen.line("#1d3a5f", 0.13).over("#eef3f9")),
+  MODULES("modules", Pen.line("#1d3a5f", 0.05).over("#eef3f9")),
   SEAM("seam, rib or crest", Pen.line("#777777", 0.13)),
   CLAMP_LINE("line of attachments", Pen.line("#444444", 0.13, 2.5, 0.8)),
   CLAMP_ZONE("clamp zone of the module", Pen.line("#0b6e5a", 0.18).over("#bfe0d6")),

@@ -4,7 +4,6 @@ import clampwise.finding.Finding;
 import clampwise.finding.FindingOrder;
 import clampwise.finding.Severity;
 import clampwise.plan.PlanSheet;
-import clampwise.plan.Sheets;
 import clampwise.review.Cautions;
 import clampwise.review.Review;
 import clampwise.source.Problem;
@@ -81,7 +80,7 @@ final class HtmlReport {
    */
   private void review(Review review, String ids) throws IOException {
     FindingOrder order = FindingOrder.of(review.findings());
-    List<PlanSheet> sheets = Sheets.of(review);
+    List<PlanSheet> sheets = run.sheets(review);
     html.open("section", "class", "review", "data-ids", ids);
     head(review);
     problems(review.problems());

@@ -1,6 +1,5 @@
 package clampwise.report;
 
-import clampwise.plan.Sheets;
 import clampwise.review.Review;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -49,20 +48,19 @@ final class PdfReport {
       renderer.createPDFWithoutClosing();
       PDDocument document = renderer.getPdfDocument();
       PdfFonts fonts = PdfFonts.in(document);
-      plans(document, run.reviews(), fonts);
+      plans(document, run, fonts);
       PdfFrame.finish(document, run, fonts);
       document.save(out);
     }
   }
 
   /** The sheets of each job stand before its calculations. */
-  private static void plans(PDDocument document, List<Review> reviews, PdfFonts fonts)
-      throws IOException {
+  private static void plans(PDDocument document, Run run, PdfFonts fonts) throws IOException {
     PDDocumentOutline outline = document.getDocumentCatalog().getDocumentOutline();
-    Iterator<Review> next = reviews.iterator();
+    Iterator<Review> next = run.reviews().iterator();
     for (PDOutlineItem item : outline.children()) {
       if (PdfPage.SHEET.equals(item.getTitle())) {
-        PdfPlans.add(document, Sheets.of(next.next()), fonts, item);
+        PdfPlans.add(document, run.sheets(next.next()), fonts, item);
       }
     }
   }

@@ -1,7 +1,11 @@
 package clampwise.report;
 
+import clampwise.plan.PlanSheet;
+import clampwise.plan.Sheets;
 import clampwise.review.Review;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A run that is reported on.
@@ -10,13 +14,25 @@ import java.util.List;
  * @param version version of this program
  * @param exitCode how the run ends: 0 clear, 1 findings at or above the threshold, 2 unreadable
  *     input, 70 a fault of the program
+ * @param drawn drawings that a report has asked for
  */
-public record Run(List<Review> reviews, String version, int exitCode) {
+public record Run(
+    List<Review> reviews, String version, int exitCode, Map<Review, List<PlanSheet>> drawn) {
 
   /** From this code on a run did not do all that was asked for. */
   private static final int FIRST_FAILURE = 2;
 
   private static final int FAULT = 70;
+
+  /** A run of which nothing has been drawn yet. */
+  public Run(List<Review> reviews, String version, int exitCode) {
+    this(reviews, version, exitCode, new IdentityHashMap<>());
+  }
+
+  /** The drawings of one of its reviews, made once for all reports. */
+  List<PlanSheet> sheets(Review review) {
+    return drawn.computeIfAbsent(review, Sheets::of);
+  }
 
   /** A run that ends well. */
   public Run(List<Review> reviews, String version) {

@@ -6,7 +6,6 @@ import clampwise.plan.Layer;
 import clampwise.plan.Pen;
 import clampwise.plan.PlanSheet;
 import clampwise.plan.Point;
-import clampwise.plan.Sheets;
 import clampwise.plan.Style;
 import clampwise.review.Review;
 import clampwise.units.QuantityPrint;
@@ -32,7 +31,7 @@ final class SvgPlan {
   static void write(Run run, Appendable out) throws IOException {
     List<PlanSheet> sheets = new ArrayList<>();
     for (Review review : run.reviews()) {
-      sheets.addAll(Sheets.of(review));
+      sheets.addAll(run.sheets(review));
     }
     SvgPlan svg = new SvgPlan(out);
     svg.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
