@@ -19,6 +19,7 @@ final class Names {
   private final Problems problems;
   private final Set<String> known = new LinkedHashSet<>();
   private final Set<String> unreadable = new LinkedHashSet<>();
+  private boolean lost;
 
   private Names(String kind, Problems problems) {
     this.kind = kind;
@@ -52,6 +53,12 @@ final class Names {
     return this;
   }
 
+  /** Takes any name where the section that holds the names could not be read. */
+  Names unless(boolean sectionLost) {
+    lost = known.isEmpty() && sectionLost;
+    return this;
+  }
+
   Problems problems() {
     return problems;
   }
@@ -71,7 +78,7 @@ final class Names {
   /** Reports a name that is not known; gives the known one that it most likely stands for. */
   Optional<String> meant(Text name) {
     String word = name.value();
-    if (known.contains(word) || unreadable.contains(word)) {
+    if (known.contains(word) || unreadable.contains(word) || lost) {
       return Optional.empty();
     }
     Optional<String> nearest = Nearest.to(word, known);

@@ -15,6 +15,7 @@ import clampwise.job.Shape;
 import clampwise.job.Survey;
 import clampwise.job.Takeoff;
 import clampwise.job.Text;
+import clampwise.job.Unreadable;
 import clampwise.source.Problem;
 import clampwise.source.Problems;
 import java.util.List;
@@ -40,9 +41,9 @@ public final class References {
   private References(Job job, Catalogue catalogue, Problems problems) {
     this.job = job;
     this.profiles = new ProfileNames(catalogue.with(job).parts());
-    this.panels = Names.of("roof covering", problems).with(job.panels());
-    this.planes = Names.of("roof plane", problems).with(job.planes());
-    this.fields = Names.of("field", problems).with(job.fields());
+    this.panels = sectionNames("roof covering", "panels", job.panels(), problems);
+    this.planes = sectionNames("roof plane", "planes", job.planes(), problems);
+    this.fields = sectionNames("field", "fields", job.fields(), problems);
     this.modules = Names.of("module type", problems).with(job.modules()).with(catalogue.modules());
     this.attachments = Names.of("seam clamp or rib bracket", problems);
     this.midClamps = Names.of("mid clamp", problems);
@@ -52,6 +53,12 @@ public final class References {
     this.wireClips = Names.of("wire clip", problems);
     job.parts().ifPresent(this::know);
     know(catalogue.parts());
+  }
+
+  /** The names of a section, which may stand under an unknown key. */
+  private Names sectionNames(String kind, String key, Named<?> section, Problems problems) {
+    Unreadable lost = job.unreadable();
+    return Names.of(kind, problems).with(section).unless(lost.holds(key) || lost.hasSection());
   }
 
   /**

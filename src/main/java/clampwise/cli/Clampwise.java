@@ -104,7 +104,7 @@ final class Clampwise {
 
   private int nothingAsked(ParseResult root) {
     String help = root.commandSpec().commandLine().getUsageMessage();
-    console.complain("no command given\n");
+    console.complain("no command given");
     console.print(help);
     return ExitCode.UNUSABLE;
   }

@@ -80,8 +80,8 @@ public final class JobReader {
               node.at(), Reading.found(node), "a job: a mapping with keys such as job, planes"));
       return Optional.empty();
     }
-    Optional<Job> job =
-        bind(withName(root, part.brokenAt(), problems), part.brokenAt(), files, problems);
+    Optional<Reading.Break> broken = part.brokenAt().map(at -> Reading.Break.of(root, at));
+    Optional<Job> job = bind(withName(root, part.brokenAt(), problems), broken, files, problems);
     // A job cut off by a syntax error would be judged for what its missing part says.
     return part.brokenAt().isEmpty() ? job : Optional.empty();
   }
@@ -110,7 +110,7 @@ public final class JobReader {
   }
 
   private static Optional<Job> bind(
-      Node.Mapping root, Optional<Position> brokenAt, SourceFiles files, Problems problems) {
+      Node.Mapping root, Optional<Reading.Break> broken, SourceFiles files, Problems problems) {
     Set<Node> reported = Collections.newSetFromMap(new IdentityHashMap<>());
     Node.Mapping liked =
         root.mapping("fields")
@@ -118,10 +118,9 @@ public final class JobReader {
             .orElse(root);
     Lost lost = new Lost();
     new KeyChecks(lost, problems).in(liked);
-    Node.Mapping whole =
-        brokenAt.isEmpty() ? new CsvValues(files, lost, problems).in(liked) : liked;
+    Node.Mapping whole = broken.isEmpty() ? new CsvValues(files, lost, problems).in(liked) : liked;
     Reading reading =
-        new Reading(problems, DeclaredUnits.of(root, problems), brokenAt, reported, lost);
+        new Reading(problems, DeclaredUnits.of(root, problems), broken, reported, lost);
     return Binding.bind(whole, Job.class, reading)
         .filter(job -> ModuleGuard.holds(job, problems))
         .map(job -> job.without(lost.in(whole)));

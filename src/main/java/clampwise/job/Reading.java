@@ -8,6 +8,7 @@ import clampwise.source.Problems;
 import clampwise.source.Span;
 import com.fasterxml.jackson.core.JsonParser;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,16 +16,32 @@ import java.util.Set;
  * What the deserializers of one run share.
  *
  * @param defaults units of numbers written without one
- * @param brokenAt where the text stopped being readable
+ * @param broken where the text stopped being readable, if it did
  * @param reported nodes that are dropped because a problem already says why
  * @param lost collects what could not be read
  */
 record Reading(
     Problems problems,
     DeclaredUnits defaults,
-    Optional<Position> brokenAt,
+    Optional<Reading.Break> broken,
     Set<Node> reported,
     Lost lost) {
+
+  /**
+   * Where a text stopped being readable.
+   *
+   * @param section where the section began in which it broke off; what that seems to hold is in
+   *     doubt
+   */
+  record Break(Position at, Position section) {
+
+    static Break of(Node.Mapping root, Position at) {
+      List<Node.Entry> sections = root.entries();
+      Position section =
+          sections.isEmpty() ? at : sections.get(sections.size() - 1).key().at().start();
+      return new Break(at, section);
+    }
+  }
 
   static Reading of(JsonParser parser) {
     return ((NodeParser) parser).reading();
@@ -48,12 +65,15 @@ record Reading(
 
   /** Reports a value of another shape than expected. */
   void wrongShape(Node node, String expected) {
-    problem(node.at(), found(node), expected);
+    Position start = node.at().start();
+    if (broken.filter(end -> start.compareTo(end.section) >= 0).isEmpty()) {
+      problem(node.at(), found(node), expected);
+    }
   }
 
   /** Whether a mapping was cut off by a syntax error, so that what it lacks means nothing. */
   boolean isCutOff(Node node) {
-    return brokenAt.isPresent() && node.at().end().equals(brokenAt.get());
+    return broken.filter(end -> node.at().end().equals(end.at)).isPresent();
   }
 
   /** What stands there, in plain words. */

@@ -2,6 +2,7 @@ package clampwise.job;
 
 import clampwise.source.Nearest;
 import clampwise.source.Node;
+import clampwise.source.Problem;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
@@ -108,24 +109,28 @@ final class RecordDeserializer extends JsonDeserializer<Object> {
     Node.Scalar key = parser.keyNode();
     Shape.Slot slot = shape.byKey().get(key.text());
     if (slot == null) {
-      reading.unknown(
-          key.at(),
-          "the unknown key " + Reading.quoted(key.text()),
-          expected(key.text(), words(under)),
-          new Reading.Misspelt(key.text(), shape.byKey().keySet()));
+      Optional<String> nearest = Nearest.to(key.text(), shape.byKey().keySet());
+      String found = "the unknown key " + Reading.quoted(key.text());
+      String expected = expected(key.text(), words(under), nearest.isPresent());
+      reading.problems().add(new Problem(key.at(), found, expected, nearest));
     }
     return slot;
   }
 
   /** In braces a comma ends the value, so that the decimals of {@code 1,5} become a key. */
-  private String expected(String key, String words) {
+  private String expected(String key, String words, boolean isLike) {
     return !key.isEmpty() && Character.isDigit(key.charAt(0))
-        ? "a point for decimals, such as 1.5: in braces a comma ends the value"
-        : "a key of " + words + ": " + someKeys();
+        ? "a point for decimals, such as 1.5, and brackets round a list: in braces a comma ends"
+            + " the value"
+        : "a key of " + words + ": " + (isLike ? someKeys() : String.join(", ", keys()));
+  }
+
+  private List<String> keys() {
+    return shape.slots().stream().map(Shape.Slot::key).toList();
   }
 
   private String someKeys() {
-    List<String> keys = shape.slots().stream().map(Shape.Slot::key).toList();
+    List<String> keys = keys();
     return keys.size() <= FEW_KEYS
         ? String.join(", ", keys)
         : String.join(", ", keys.subList(0, FEW_KEYS)) + " and others";

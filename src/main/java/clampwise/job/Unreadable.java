@@ -36,6 +36,15 @@ public record Unreadable(Set<List<String>> paths, Keys keys) {
     return paths.stream().anyMatch(lost -> startsWith(List.of(path), lost));
   }
 
+  /** Whether a whole section could not be read, of which nobody knows what it was to be. */
+  public boolean hasSection() {
+    if (paths.isEmpty()) {
+      return false;
+    }
+    Set<String> known = Shape.of(Job.class).byKey().keySet();
+    return paths.stream().anyMatch(path -> path.size() == 1 && !known.contains(path.get(0)));
+  }
+
   /** Says that something is not given, or that it could not be read where it is. */
   public String missing(String what, String... path) {
     return unwritten(what + (isMany(what) ? " are" : " is") + " not given", what, path);

@@ -10,6 +10,9 @@ public final class Nearest {
 
   private static final int LONGEST = 60;
 
+  /** Shorter words stand in too many others. */
+  private static final int SHORTEST_HELD = 5;
+
   private static final List<String> ROMAN = List.of("0", "I", "II", "III", "IV", "V");
 
   private Nearest() {}
@@ -40,7 +43,23 @@ public final class Nearest {
         bestDistance = distance;
       }
     }
-    return best.isEmpty() ? Optional.empty() : Optional.of(best);
+    return best.isEmpty() ? holding(folded, known) : Optional.of(best);
+  }
+
+  /** The only known word that holds the written one, or is held by it. */
+  private static Optional<String> holding(String folded, Collection<String> known) {
+    Optional<String> only = Optional.empty();
+    for (String word : known) {
+      String other = fold(word);
+      boolean holds =
+          Math.min(folded.length(), other.length()) >= SHORTEST_HELD
+              && (folded.contains(other) || other.contains(folded));
+      if (holds && only.isPresent()) {
+        return Optional.empty();
+      }
+      only = holds ? Optional.of(word) : only;
+    }
+    return only;
   }
 
   /** Hyphens before an option make no two options alike. */

@@ -63,10 +63,15 @@ public final class SourceFiles {
   public static Optional<byte[]> read(Path file, Problems problems) {
     Span start = Span.startOf(nameOf(file));
     if (Files.isDirectory(file)) {
-      problems.add(Problem.of(start, "a folder", "a file"));
+      problems.add(Problem.of(start, "a folder", jobIn(file)));
       return Optional.empty();
     }
     return bytes(file, start, problems);
+  }
+
+  private static String jobIn(Path folder) {
+    Path job = folder.resolve("job.yaml");
+    return Files.isRegularFile(job) ? "a file, such as " + nameOf(job) : "a file";
   }
 
   /** The text of a file in this folder, named at a place of the job. */

@@ -7,14 +7,17 @@ import org.snakeyaml.engine.v2.exceptions.ReaderException;
 /** Puts what a YAML parser complains about into words that say what to change. */
 final class SyntaxProblem {
 
+  private static final String NO_COLON = "could not find expected ':'";
+
   private SyntaxProblem() {}
 
   static Problem of(String file, String text, MarkedYamlEngineException fault) {
     String problem = String.valueOf(fault.getProblem());
     String context = String.valueOf(fault.getContext());
     boolean unclosed = context.contains("quoted scalar") && problem.contains("end of stream");
+    boolean noColon = problem.contains(NO_COLON);
     Mark mark =
-        (unclosed ? fault.getContextMark() : fault.getProblemMark())
+        (unclosed || noColon ? fault.getContextMark() : fault.getProblemMark())
             .or(fault::getContextMark)
             .orElseThrow(() -> fault);
     Position at = TreeBuilder.position(mark);
@@ -32,6 +35,14 @@ final class SyntaxProblem {
         new Span(file, at, at),
         String.format("the control character U+%04X", fault.getCodePoint()),
         "printable text");
+  }
+
+  /** A text in quotes that ends where the next one was to begin, and breaks the line there. */
+  static Problem ofQuote(Span quoted) {
+    return Problem.of(
+        new Span(quoted.file(), quoted.start(), quoted.start()),
+        "a quote that closes only in line " + quoted.end().line(),
+        "a closing quote in its own line");
   }
 
   private static int length(String text) {
@@ -53,9 +64,10 @@ final class SyntaxProblem {
       return Problem.of(
           at,
           "a colon where no key can stand",
-          "quotes round a text that holds ': ', or the same indentation as the key above");
+          "quotes round a text that holds ': ', a colon behind the key of the line above, or the"
+              + " same indentation as that key");
     }
-    if (problem.contains("could not find expected ':'")) {
+    if (problem.contains(NO_COLON)) {
       return Problem.of(at, "a key without a colon", "key: value");
     }
     if (problem.contains("<block end>")) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.Anchor;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -31,6 +32,7 @@ final class TreeBuilder {
   private final Map<Anchor, Anchored> anchors = new HashMap<>();
   private @Nullable Node root;
   private @Nullable Position brokenAt;
+  private @Nullable Span longQuote;
   private boolean stopped;
   private int documents;
   private int aliased;
@@ -83,8 +85,20 @@ final class TreeBuilder {
     }
   }
 
+  /** The text in quotes over several lines that ends in the line of a problem, if one does. */
+  Optional<Span> quoteBefore(Problem problem) {
+    int line = problem.at().start().line();
+    return Optional.ofNullable(longQuote).filter(quote -> quote.end().line() == line);
+  }
+
   private void scalar(ScalarEvent event) {
     refuseTag(event, event.getTag());
+    boolean quoted =
+        event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
+            || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+    if (quoted && span(event).start().line() < span(event).end().line()) {
+      longQuote = span(event);
+    }
     Node.Scalar scalar = new Node.Scalar(event.getValue(), !event.isPlain(), span(event));
     remember(event.getAnchor(), scalar, 1);
     place(scalar, 1);

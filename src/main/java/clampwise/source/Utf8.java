@@ -20,6 +20,10 @@ final class Utf8 {
       problems.add(Problem.of(Span.startOf(file), "text saved as UTF-16", EXPECTED));
       return Optional.empty();
     }
+    if (isArchive(bytes)) {
+      problems.add(Problem.of(Span.startOf(file), "an archive, as workbooks are", EXPECTED));
+      return Optional.empty();
+    }
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -46,6 +50,13 @@ final class Utf8 {
     return bytes.length >= 2
         && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
             || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE));
+  }
+
+  /** Spreadsheets and papers are kept in ZIP archives, which begin like this. */
+  private static boolean isArchive(byte[] bytes) {
+    return bytes.length >= 4
+        && (bytes[0] == 'P' && bytes[1] == 'K')
+        && (bytes[2] == 3 && bytes[3] == 4);
   }
 
   private static Span endOf(String file, String text) {

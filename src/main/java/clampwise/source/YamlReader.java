@@ -67,7 +67,8 @@ public final class YamlReader {
     try {
       return build(plain, tree, problems);
     } catch (MarkedYamlEngineException e) {
-      return tree.breakOff(SyntaxProblem.of(file, plain, e));
+      Problem problem = SyntaxProblem.of(file, plain, e);
+      return tree.breakOff(tree.quoteBefore(problem).map(SyntaxProblem::ofQuote).orElse(problem));
     } catch (ReaderException e) {
       return tree.breakOff(SyntaxProblem.of(file, plain, e));
     } catch (YamlEngineException e) {

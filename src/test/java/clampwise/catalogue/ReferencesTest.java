@@ -162,6 +162,14 @@ class ReferencesTest {
   }
 
   @Test
+  void namesOfASectionThatCouldNotBeReadAreNotReported() {
+    assertThat(said(JOB.replace("planes:", "roofplains:")))
+        .containsExactly("4:1 the unknown key \"roofplains\"");
+    assertThat(said(JOB.replace("  south: {panel: roof}", "  - south: {panel: roof}")))
+        .containsExactly("5:3 a list");
+  }
+
+  @Test
   void aNameWhoseThingCouldNotBeReadIsNotReportedAgain() {
     assertThat(said(JOB.replace("{panel: roof}", "{slope: 4:12}")))
         .containsExactly("5:10 a plane without panel");

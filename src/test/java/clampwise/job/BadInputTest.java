@@ -60,6 +60,22 @@ class BadInputTest {
         .satisfies(problem -> assertThat(problem.nearest()).hasValue(nearest));
   }
 
+  @Test
+  void whereATextBreaksOffTheSectionIsNotSpokenOf() {
+    String text = ReadJob.SMALL.replace("    plane: p", "  plane: p");
+    assertThat(ReadJob.of("site: C\n" + text).said())
+        .hasSize(2)
+        .anyMatch(said -> said.startsWith("1:7 \"C\"; site: a mapping"))
+        .anyMatch(said -> said.contains("a colon where no key can stand"));
+  }
+
+  @Test
+  void withoutAKeyLikeItAllAreNamed() {
+    assertThat(ReadJob.of("wxyz: 1\n" + ReadJob.SMALL).problems())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.expected()).contains("fields, bonding", "roof"));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -90,7 +106,7 @@ class BadInputTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "loads: {snow: {exposure-factor: 1,0}}|13:35 the unknown key \"0\"; a point for decimals, such as 1.5: in braces a comma ends the value",
+        "loads: {snow: {exposure-factor: 1,0}}|13:35 the unknown key \"0\"; a point for decimals, such as 1.5, and brackets round a list: in braces a comma ends the value",
         "site: {codes: {loads: asce-7-10}}|13:23 \"asce-7-10\"; one of asce-7-16, asce-7-22, en-1991; nearest asce-7-16",
         "electrical: {code: nec-2019}|13:20 \"nec-2019\"; one of nec-2017, nec-2020, nec-2023, iec-62548, bs-7671, as-nzs-5033; nearest nec-2017",
         "install: {torqus: {}}|13:11 the unknown key \"torqus\"; a key of install: tolerance, re-datum, squareness, begins, ends, tools, torques, torque-log and others; nearest torques",

@@ -20,7 +20,9 @@ class NearestTest {
     "gpa, gap",
     "midclamp, mid-clamp",
     "plan, plane",
-    "pannel, panel"
+    "pannel, panel",
+    "height, frame-height",
+    "my-end-clamp, end-clamp"
   })
   void slipsOfTheFingerFindTheirKey(String written, String key) {
     assertThat(Nearest.to(written, KEYS)).contains(key);
@@ -34,7 +36,7 @@ class NearestTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"torque", "x", "''", "height"})
+  @CsvSource({"torque", "x", "''", "clamp"})
   void aWordThatIsFarFromAllFindsNone(String written) {
     assertThat(Nearest.to(written, KEYS)).isEmpty();
   }

@@ -57,6 +57,16 @@ class SourceFilesTest {
   }
 
   @Test
+  void aFolderNamesTheJobInIt() throws IOException {
+    assertThat(SourceFiles.read(folder, problems)).isEmpty();
+    Files.writeString(folder.resolve("job.yaml"), "job: Barn\n");
+    Problems more = new Problems();
+    assertThat(SourceFiles.read(folder, more)).isEmpty();
+    assertThat(problems.sorted().get(0).expected()).isEqualTo("a file");
+    assertThat(more.sorted().get(0).expected()).endsWith("job/job.yaml");
+  }
+
+  @Test
   void aMissingFileNamesTheNearestOne() {
     assertThat(beside("seam.csv")).isEmpty();
     assertThat(problems.sorted().get(0).nearest()).contains("seams.csv");

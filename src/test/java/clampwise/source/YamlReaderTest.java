@@ -79,6 +79,25 @@ class YamlReaderTest {
   }
 
   @Test
+  void aWorkbookIsNamed() {
+    byte[] workbook = {'P', 'K', 3, 4, 20, 0, (byte) 0x88};
+    assertThat(ReadYaml.of(workbook).said())
+        .containsExactly("job.yaml:1:1 an archive, as workbooks are");
+  }
+
+  @Test
+  void aKeyWithoutAColonIsReportedAtTheKey() {
+    assertThat(ReadYaml.of("site:\n  terrain: II\n  wind-speed 100 mph\n  exposure: C\n").said())
+        .containsExactly("job.yaml:3:3 a key without a colon");
+  }
+
+  @Test
+  void aQuoteThatClosesInAnotherLineIsReportedWhereItOpens() {
+    assertThat(ReadYaml.of("job: \"Barn\nrevision: A\nfactor: \"1.0\"\n").said())
+        .containsExactly("job.yaml:1:6 a quote that closes only in line 3");
+  }
+
+  @Test
   void utf16IsNamed() {
     assertThat(ReadYaml.of("job: Barn".getBytes(StandardCharsets.UTF_16)).said())
         .containsExactly("job.yaml:1:1 text saved as UTF-16");
@@ -110,7 +129,7 @@ class YamlReaderTest {
         "a: b: c|1:5|a colon where no key can stand",
         "a: 1⏎  b: 2⏎|2:4|a colon where no key can stand",
         "a:⏎  - 1⏎ - 2⏎|3:2|a line whose indentation fits no line above",
-        "a: 1⏎b⏎c: 3⏎|3:1|a key without a colon",
+        "a: 1⏎b⏎c: 3⏎|2:1|a key without a colon",
         "a: *gone|1:4|the alias *gone",
         "a: 1⏎---⏎b: 2|2:1|a second document after ---",
         "[a, b]: 1|1:1|a list or mapping as a key",

@@ -91,6 +91,14 @@ public final class BondingNames {
         name.at(),
         name + ", which is no module of the layout",
         "the name of a placed module, such as A.R1C1",
-        Nearest.to(name.value(), placed.stream().sorted().toList()));
+        nearest(name.value(), placed));
+  }
+
+  /** A name without its field is that of the only field that has such a place. */
+  private static Optional<String> nearest(String name, Set<String> placed) {
+    List<String> within = placed.stream().filter(one -> one.endsWith("." + name)).toList();
+    return within.size() == 1
+        ? Optional.of(within.get(0))
+        : Nearest.to(name, placed.stream().sorted().toList());
   }
 }

@@ -26,6 +26,13 @@ class BondingNamesTest {
   }
 
   @Test
+  void aPlaceWithoutItsFieldIsNearestToTheOnlyModuleThere() {
+    assertThat(problemsOf("R2C1", "A.R1C1"))
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.nearest()).hasValue("A.R2C1"));
+  }
+
+  @Test
   void namesOfPlacedModulesAreNotReported() {
     assertThat(problems("A.R2C2", "A.R1C1")).isEmpty();
   }
