@@ -27,7 +27,7 @@ class BondingNamesTest {
 
   @Test
   void aPlaceWithoutItsFieldIsNearestToTheOnlyModuleThere() {
-    assertThat(problemsOf("R2C1", "A.R1C1"))
+    assertThat(problems("R2C1", "A.R1C1"))
         .singleElement()
         .satisfies(problem -> assertThat(problem.nearest()).hasValue("A.R2C1"));
   }
