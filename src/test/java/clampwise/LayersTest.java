@@ -111,11 +111,18 @@ class LayersTest {
           .dependOnClassesThat(resideInAnyPackage("com.fasterxml.jackson.."));
 
   @ArchTest
-  static final ArchRule GEOMETRY_AND_GRAPHS_IN_THE_FACTS =
+  static final ArchRule GRAPHS_IN_THE_FACTS =
       noClasses()
           .that(resideOutsideOfPackages("clampwise.facts.."))
           .should()
-          .dependOnClassesThat(resideInAnyPackage("org.locationtech.jts..", "org.jgrapht.."));
+          .dependOnClassesThat(resideInAnyPackage("org.jgrapht.."));
+
+  @ArchTest
+  static final ArchRule GEOMETRY_IN_FACTS_AND_DRAWINGS =
+      noClasses()
+          .that(resideOutsideOfPackages("clampwise.facts..", "clampwise.plan.."))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.locationtech.jts.."));
 
   @ArchTest
   static final ArchRule YAML_AND_CSV_IN_THE_SOURCE =

@@ -32,7 +32,11 @@ record HelpTexts(String description, String... footer) {
           "  clampwise review --fail-on warning --quiet barn.yaml",
           "  clampwise review --format json - < barn.yaml",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",
-          "  clampwise review --report barn.json barn.yaml",
+          "  clampwise review --report barn.html --report barn.sarif barn.yaml",
+          "",
+          "A report is what its ending says: .html and .pdf to read, .svg the drawing,",
+          ".md a comment; .sarif, .xml (JUnit) and .json for programs; .csv the findings,",
+          "attachments.csv the attachments.",
           "",
           "Exit codes: 0 clear, 1 findings at or above the threshold,",
           "2 wrong usage or unreadable input, 70 a fault of clampwise itself.");

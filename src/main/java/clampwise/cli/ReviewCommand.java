@@ -44,7 +44,9 @@ final class ReviewCommand {
 
   private static void writeFiles(ReviewOptions options, List<Review> reviews, int exitCode) {
     options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
-    options.reports().write(new Run(reviews, Version.text(), exitCode));
+    if (!options.reports().files().isEmpty()) {
+      options.reports().write(new Run(reviews, Version.text(), exitCode));
+    }
   }
 
   private static List<Review> shown(List<Review> reviews, ReviewOptions options) {

@@ -53,9 +53,12 @@ final class HostileReview {
 
   private HostileReview() {}
 
-  /** One review for each text. */
+  /** One review for each text, and a job with such names reviewed from end to end. */
   static Run run() {
-    return new Run(TEXTS.stream().map(HostileReview::saying).toList(), "0.1.0", 2);
+    List<Review> reviews = new ArrayList<>();
+    TEXTS.forEach(text -> reviews.add(saying(text)));
+    reviews.add(Hostile.review());
+    return new Run(reviews, "0.1.0", 2);
   }
 
   /** A review in which everything says one text. */

@@ -32,6 +32,9 @@ import org.junit.jupiter.api.Test;
 /** Markdown as commonmark-java reads it, with tables and with links that need no marks. */
 class MarkdownReportTest {
 
+  /** The only markup of HTML that a summary has. */
+  private static final String FOLD = "<details>\\s<summary>[A-Za-z:, ]+</summary>|</details>";
+
   private static final List<Extension> EXTENSIONS =
       List.of(TablesExtension.create(), AutolinkExtension.create());
 
@@ -121,11 +124,17 @@ class MarkdownReportTest {
       Run run = new Run(List.of(HostileReview.saying(text)), "0.1.0", 2);
       Found found = found(markdown(run));
       assertThat(found.others).as(text).isEmpty();
-      assertThat(found.html)
-          .as(text)
-          .allMatch(html -> html.matches("<details>\\s<summary>[A-Za-z:, ]+</summary>|</details>"));
+      assertThat(found.html).as(text).allMatch(html -> html.matches(FOLD));
       assertThat(found.rows).as(text).isEqualTo(3);
     }
+  }
+
+  @Test
+  void noMarkupOfAReviewedJobComesThrough() {
+    Found found = found(markdown(new Run(List.of(Hostile.review()), "0.1.0", 1)));
+    assertThat(found.others).isEmpty();
+    assertThat(found.html).hasSize(6).allMatch(html -> html.matches(FOLD));
+    assertThat(found.rows).isGreaterThan(30);
   }
 
   @Test
