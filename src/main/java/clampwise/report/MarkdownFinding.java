@@ -9,10 +9,11 @@ import java.util.Set;
 /**
  * A finding in Markdown: a row of a table, and at length.
  *
+ * @param job the file of the job, which need not be named at each place
  * @param number its number in the printed list
  * @param after what only follows from it
  */
-record MarkdownFinding(int number, Finding finding, List<Finding> after) {
+record MarkdownFinding(String job, int number, Finding finding, List<Finding> after) {
 
   static final String TABLE =
       "| No. | | Place | Found | Remedy |\n| ---: | --- | --- | --- | --- |\n";
@@ -29,12 +30,18 @@ record MarkdownFinding(int number, Finding finding, List<Finding> after) {
         + " | "
         + finding.severity().word()
         + " | "
-        + MarkdownWords.of(finding.at().toString(), MOST_IN_CELL)
+        + MarkdownWords.of(place(), MOST_IN_CELL)
         + " | "
         + (places < 2 ? found : found + " (" + places + " places)")
         + " | "
         + MarkdownWords.of(finding.remedy(), MOST_IN_CELL)
         + " |\n";
+  }
+
+  private String place() {
+    return finding.at().file().equals(job)
+        ? "line " + finding.at().start().line()
+        : finding.at().toString();
   }
 
   /** Title, reason, basis, places and what it brings. */

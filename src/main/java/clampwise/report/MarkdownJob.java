@@ -35,7 +35,7 @@ final class MarkdownJob {
     for (FindingOrder.Group group : order.groups()) {
       for (Finding finding : group.findings()) {
         List<Finding> after = order.followers().after(finding);
-        findings.add(new MarkdownFinding(findings.size() + 1, finding, after));
+        findings.add(new MarkdownFinding(review.file(), findings.size() + 1, finding, after));
       }
     }
     problems = room.section("### Could not be read\n\n", "\n");
