@@ -44,9 +44,11 @@ record Bounds(
           Map.entry(
               "wind-speed",
               new Bounds(Quantity.Speed.class, 1, 200, List.of(), "a speed from 1 to 200 m/s")),
-          Map.entry(
-              "elevation",
-              new Bounds(Quantity.Length.class, 0, 6000, List.of(), "a height from 0 to 6000 m")),
+          Map.entry("elevation", length(6000, "a height from 0 to 6000 m")),
+          Map.entry("mean-roof-height", length(500, "a height from 0 to 500 m")),
+          Map.entry("eave-height", length(500, "a height from 0 to 500 m")),
+          Map.entry("frame-height", length(0.3, "a height from 0 to 300 mm")),
+          Map.entry("pitch", length(3, "a length from 10 mm to 3 m")),
           Map.entry(
               "ground-snow",
               new Bounds(
@@ -66,6 +68,10 @@ record Bounds(
   private static Bounds factor(double least, double most) {
     String words = "a number from " + text(least) + " to " + text(most);
     return new Bounds(Quantity.Factor.class, least, most, List.of(), words);
+  }
+
+  private static Bounds length(double mostM, String words) {
+    return new Bounds(Quantity.Length.class, 0, mostM, List.of(), words);
   }
 
   private static Bounds share() {

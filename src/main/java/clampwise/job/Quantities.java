@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads numbers with units, ranges, spots and sizes. */
 final class Quantities {
 
-  private static final double THICKEST_M = 0.1;
+  private static final double THICKEST_M = 0.01;
   private static final double HIGHEST_GAUGE = 50;
   private static final String THICKNESS = "a sheet thickness, such as 24 ga or 0.6 mm";
   private static final String RANGE = "a range of lengths, such as 30 mm to 40 mm";
@@ -39,7 +39,7 @@ final class Quantities {
     }
     return value(parsed, scalar, reading)
         .map(value -> new Quantity.Thickness(value.si(), value.unit(), scalar.at()))
-        .filter(thickness -> isThin(thickness, reading));
+        .filter(thickness -> isThin(thickness, scalar, reading));
   }
 
   static ValueDeserializer<LengthRange> lengthRange() {
@@ -127,11 +127,11 @@ final class Quantities {
     return true;
   }
 
-  private static boolean isThin(Quantity.Thickness thickness, Reading reading) {
+  private static boolean isThin(Quantity.Thickness thickness, Node.Scalar scalar, Reading reading) {
     double most = thickness.isGauge() ? HIGHEST_GAUGE : THICKEST_M;
     if (thickness.si() <= 0 || thickness.si() > most) {
-      String expected = thickness.isGauge() ? "a gauge from 1 to 50" : "a thickness below 100 mm";
-      reading.problem(thickness.at(), "a thickness out of range", expected);
+      String expected = thickness.isGauge() ? "a gauge from 1 to 50" : "a thickness below 10 mm";
+      reading.problem(scalar.at(), Reading.quoted(scalar.text()), expected);
       return false;
     }
     return true;

@@ -163,6 +163,7 @@ class BadInputTest {
       delimiter = '|',
       value = {
         "site: {topographic-factor: 0.9}|13:28 \"0.9\"; a number from 1 to 4",
+        "building: {mean-roof-height: 16 000 ft}|13:30 \"16 000 ft\"; a height from 0 to 500 m",
         "site: {elevation: 9000 m}|13:19 \"9000 m\"; a height from 0 to 6000 m",
         "site: {elevation: -5 ft}|13:19 \"-5 ft\"; a length from 0 to 10000 m",
         "site: {wind-speed: 0 mph}|13:20 \"0 mph\"; a speed from 1 to 200 m/s",
@@ -238,6 +239,19 @@ class BadInputTest {
     assertThat(site.exposure().orElseThrow()).hasToString("C");
     assertThat(site.terrain().orElseThrow()).hasToString("0");
     assertThat(site.riskCategory().orElseThrow()).hasToString("III");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "pitch: 16 in|pitch: 16 ft|3:35 \"16 ft\"; a length from 10 mm to 3 m",
+        "pitch: 16 in|pitch: 16 in, thickness: 24 mm|3:53 \"24 mm\"; a thickness below 10 mm",
+        "width: 1134 mm|width: 1134 mm, frame-height: 30 in|7:54 \"30 in\"; a height from 0 to 300 mm"
+      })
+  void aLengthInTheWrongUnitIsRefusedWhereNothingIsThatLong(
+      String right, String wrong, String said) {
+    assertThat(ReadJob.of(ReadJob.SMALL.replace(right, wrong)).said()).containsExactly(said);
   }
 
   @Test
