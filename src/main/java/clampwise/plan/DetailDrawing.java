@@ -66,15 +66,20 @@ final class DetailDrawing {
     distances(held);
   }
 
+  /** All seams in sight; names of those that stand apart. */
   private void seams() {
     List<Run> runs = new ArrayList<>();
+    double endMm = Double.NEGATIVE_INFINITY;
     for (SeamLine seam : plane.seams()) {
       if (frame.view().getMinX() < seam.alongM() && seam.alongM() < frame.view().getMaxX()) {
         double[] upM = View.inSight(seam, frame.view());
         Point foot = frame.at(seam.alongM(), upM[0]);
         runs.add(new Run(List.of(foot, frame.at(seam.alongM(), upM[1])), false));
-        String name = frame.mm(0.4) > 8 ? seam.name() : Integer.toString(seam.number());
-        canvas.centred(Style.SMALL_TEXT, foot.plus(0, 2.4), name);
+        double halfMm = Letters.widthMm(seam.name(), Style.SMALL_TEXT) / 2;
+        if (foot.xMm() - halfMm > endMm) {
+          canvas.centred(Style.SMALL_TEXT, foot.plus(0, 2.4), seam.name());
+          endMm = foot.xMm() + halfMm + 1;
+        }
       }
     }
     canvas.runs(Style.SEAM, runs, About.NOTHING);
