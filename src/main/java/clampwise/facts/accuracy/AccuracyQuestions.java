@@ -21,7 +21,12 @@ public final class AccuracyQuestions {
     Optional<Install> install = layout.job().install();
     if (install.isEmpty()) {
       InstallQuestions.unsaid(
-          List.of(RowStack.class, ColumnStack.class, DiagonalPair.class, SquareCorner.class),
+          List.of(
+              RowStack.class,
+              ColumnStack.class,
+              DiagonalPair.class,
+              DrawnDiagonal.class,
+              SquareCorner.class),
           layout,
           answers);
     } else {

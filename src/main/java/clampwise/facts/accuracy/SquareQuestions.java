@@ -15,6 +15,7 @@ import clampwise.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Asks of each field whether its corners and diagonals were measured square. */
 record SquareQuestions(Layout layout, Limits limits, Answers answers) {
@@ -34,9 +35,42 @@ record SquareQuestions(Layout layout, Limits limits, Answers answers) {
     List<Length> both = measured.map(Squareness::diagonals).orElse(List.of());
     if (both.size() == BOTH) {
       answers.add(diagonals(field, both.get(0), both.get(1)));
+      askDrawn(field, both.get(0), both.get(1));
     } else {
       missing(DiagonalPair.class, field, "both diagonals", "diagonals");
+      missing(DrawnDiagonal.class, field, "both diagonals", "diagonals");
     }
+  }
+
+  private void askDrawn(FieldLayout field, Length one, Length other) {
+    OptionalDouble drawnM = FieldDiagonal.of(field);
+    if (drawnM.isPresent()) {
+      answers.add(drawn(field, one, squareM(one, other), drawnM.getAsDouble()));
+    } else {
+      String reason = "field " + field.name() + " has no module at some of its corners";
+      answers.missing(DrawnDiagonal.class, Subjects.field(field.name()), reason, one.at());
+    }
+  }
+
+  private DrawnDiagonal drawn(FieldLayout field, Length one, double squareM, double drawnM) {
+    Limit most = limits.get("diagonal-off-drawing-most");
+    return new DrawnDiagonal(
+        Subjects.field(field.name()).part("size"),
+        one.at(),
+        small(one.unit()),
+        Map.of("squareM", one.unit(), "drawnM", one.unit()),
+        field.name(),
+        Snap.m(squareM),
+        Snap.m(drawnM),
+        Snap.m(Math.abs(squareM - drawnM)),
+        Snap.m(most.si() * drawnM),
+        squareM > drawnM ? "larger" : "smaller",
+        Optional.of(most));
+  }
+
+  /** What both diagonals of a parallelogram come to once it is a rectangle of the same sides. */
+  private static double squareM(Length one, Length other) {
+    return Math.sqrt((one.m() * one.m() + other.m() * other.m()) / 2);
   }
 
   private DiagonalPair diagonals(FieldLayout field, Length one, Length other) {
@@ -50,7 +84,7 @@ record SquareQuestions(Layout layout, Limits limits, Answers answers) {
         field.name(),
         Snap.m(Math.abs(one.m() - other.m())),
         Snap.m(most.si() * meanM),
-        Snap.m(Math.sqrt((one.m() * one.m() + other.m() * other.m()) / 2)),
+        Snap.m(squareM(one, other)),
         Optional.of(most));
   }
 

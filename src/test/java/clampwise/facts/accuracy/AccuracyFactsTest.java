@@ -1,6 +1,7 @@
 package clampwise.facts.accuracy;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import clampwise.facts.BaseJob;
 import java.util.List;
@@ -104,5 +105,38 @@ class AccuracyFactsTest {
 
   private static BaseJob with(String over) {
     return BaseJob.with("ready-roof", over);
+  }
+
+  /** 4 x 1722 + 3 x 12 by 3 x 1134 + 2 x 12 mm: sqrt(6924^2 + 3426^2) = 7725.23 mm [computed]. */
+  @Test
+  void theDiagonalOfTheLayoutGoesFromOuterCornerToOuterCorner() {
+    DrawnDiagonal size = BaseJob.with("ready-roof", "{}").only(DrawnDiagonal.class);
+
+    assertThat(size.drawnM()).isCloseTo(7.72523, within(5e-6));
+    assertThat(size.squareM()).isCloseTo(7.73000, within(5e-6));
+    assertThat(size.mostM()).isCloseTo(0.01545, within(5e-6));
+  }
+
+  /** 30 mm along at the top and at both ends the same sides: one diagonal longer, one shorter. */
+  @Test
+  void aSkewedFieldHasTheSizeOfTheSquareOne() {
+    double alongM = 6.924;
+    double upM = Math.sqrt(3.426 * 3.426 - 0.03 * 0.03);
+    String skewed =
+        "install: {squareness: {A: {diagonals: [%.6f m, %.6f m]}}}"
+            .formatted(Math.hypot(alongM + 0.03, upM), Math.hypot(alongM - 0.03, upM));
+
+    DrawnDiagonal size = BaseJob.with("ready-roof", skewed).only(DrawnDiagonal.class);
+
+    assertThat(size.differenceM()).isLessThan(1e-5);
+  }
+
+  @Test
+  void aFieldWithoutACornerIsNotCheckedForItsSize() {
+    BaseJob job = BaseJob.with("ready-roof", "fields: {A: {block: {omit: [R3C4]}}}");
+
+    assertThat(job.facts(DrawnDiagonal.class)).isEmpty();
+    assertThat(job.missing(DrawnDiagonal.class))
+        .containsExactly("field A has no module at some of its corners");
   }
 }
