@@ -87,6 +87,7 @@ public final class DurabilityQuestions {
     new FrameContacts(weathering, couples).ask();
     new Runoffs(weathering, couples).ask();
     new StainlessGrades(weathering).ask();
+    new ScrewMetals(weathering).ask();
     Settings.ask(weathering);
   }
 
@@ -117,7 +118,7 @@ public final class DurabilityQuestions {
   }
 
   private static List<Class<? extends Fact>> ofMetals() {
-    return List.of(MetalCouple.class, StainlessInAir.class);
+    return List.of(MetalCouple.class, StainlessInAir.class, ScrewInAir.class);
   }
 
   private static void unsaid(List<Class<? extends Fact>> types, Weathering weathering) {

@@ -21,6 +21,16 @@ record RoofLives(Weathering weathering, Roof roof) {
   /** Life of a covering, and how it is known. */
   private record Life(double s, String from) {}
 
+  /** As written, else as usual. */
+  static ArrayLife arrayLife(Weathering weathering) {
+    Limit usual = weathering.limit("array-life");
+    return weathering
+        .job()
+        .roof()
+        .map(roof -> arrayLife(weathering, roof))
+        .orElseGet(() -> new ArrayLife(usual.si(), Optional.of(usual)));
+  }
+
   static ArrayLife arrayLife(Weathering weathering, Roof roof) {
     Limit usual = weathering.limit("array-life");
     return roof.arrayLife()

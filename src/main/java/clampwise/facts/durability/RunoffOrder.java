@@ -6,13 +6,14 @@ import clampwise.source.Span;
 import clampwise.units.Unit;
 
 /**
- * What runs off a thing on the roof onto the sheet and the frames below it.
+ * What runs off a thing on the roof, or a conductor, onto the sheet and the frames below it.
  *
  * @param obstruction its name
  * @param metal its metal
  * @param eaten sheets and modules in the way of its water that water off this metal eats
  * @param most how many of them there may be
  * @param onto what they are, in words
+ * @param cure what to do instead
  */
 public record RunoffOrder(
     Subject subject,
@@ -22,5 +23,6 @@ public record RunoffOrder(
     String metal,
     int eaten,
     int most,
-    String onto)
+    String onto,
+    String cure)
     implements Fact {}

@@ -22,6 +22,7 @@ import org.locationtech.jts.geom.Envelope;
 record Runoffs(Weathering weathering, Couples couples) {
 
   void ask() {
+    new ConductorRunoffs(weathering, couples).ask();
     for (PlaneLayout plane : weathering.layout().planes()) {
       for (Obstacle obstacle : plane.obstacles()) {
         obstacle.obstruction().metal().ifPresent(metal -> ask(plane, obstacle, metal));
@@ -56,7 +57,8 @@ record Runoffs(Weathering weathering, Couples couples) {
         Surface.words(metal.value()),
         below.size() + (eaten.isPresent() ? 1 : 0),
         0,
-        words(eaten, below));
+        words(eaten, below),
+        "move " + obstacle.name() + " out of the way of the water, or make it of another metal");
   }
 
   private static String words(Optional<Surface> eaten, List<PlacedModule> below) {

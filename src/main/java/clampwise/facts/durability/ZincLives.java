@@ -3,12 +3,10 @@ package clampwise.facts.durability;
 import clampwise.calc.Snap;
 import clampwise.calc.corrosion.CorrosionLoss;
 import clampwise.calc.corrosion.CorrosionLoss.Later;
-import clampwise.calc.corrosion.FirstYear;
 import clampwise.calc.corrosion.ZincCoating;
 import clampwise.calc.trail.Chain;
 import clampwise.calc.trail.Measure;
 import clampwise.calc.trail.Section;
-import clampwise.calc.trail.Table;
 import clampwise.calc.trail.Work;
 import clampwise.catalogue.Limit;
 import clampwise.catalogue.SheetCoating;
@@ -62,7 +60,7 @@ record ZincLives(Weathering weathering, Roof roof) {
     Years age = roof.age().orElseThrow();
     double timeS = age.s() + RoofLives.arrayLife(weathering, roof).s();
     double years = Units.YEAR.fromSi(timeS);
-    CorrosionLoss loss = loss(air);
+    CorrosionLoss loss = MetalLoss.of(weathering, "zinc", air);
     double hasM = new ZincCoating(mass).sideM(density().si());
     double lastsS = Units.YEAR.toSi(loss.years(hasM, Later.STEADY));
     return new ZincLife(
@@ -89,18 +87,6 @@ record ZincLives(Weathering weathering, Roof roof) {
 
   private Limit density() {
     return weathering.limit("zinc-density");
-  }
-
-  private CorrosionLoss loss(Air air) {
-    Table exponents = weathering.metals("corrosion-exponents");
-    Table.Row law = exponents.row("metal", "zinc").orElseThrow();
-    FirstYear first =
-        new FirstYear(weathering.metals("corrosivity"), weathering.metals("first-year-losses"));
-    return new CorrosionLoss(
-        first.lossM("zinc", air.word()),
-        law.number("exponent"),
-        law.number("years"),
-        exponents.source());
   }
 
   private List<Section> sections(CorrosionLoss loss, double years, double mass) {

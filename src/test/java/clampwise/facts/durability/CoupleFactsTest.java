@@ -190,6 +190,73 @@ class CoupleFactsTest {
     assertThat(padded.only(RunoffOrder.class).eaten()).isEqualTo(1);
   }
 
+  /**
+   * Job map G3: copper neither touches nor drains onto aluminium, zinc, Al-Zn, galvanised [read].
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "steel, AZ50, off-roof, bare, 1",
+    "steel, G90, off-roof, bare, 1",
+    "aluminium, ~, off-roof, bare, 1",
+    "zinc, ~, off-roof, bare, 1",
+    "copper, ~, off-roof, bare, 0",
+    "steel, AZ50, off-roof, tinned, 0",
+    "steel, AZ50, off-roof, insulated, 0",
+    "steel, AZ50, on-roof, bare, 0"
+  })
+  void aBareConductorOnSupportsDripsOntoTheSheet(
+      String sheet, String coating, String lies, String cover, int eaten) {
+    String over =
+        """
+        panels: {steel seams: {metal: %s, coating: %s}}
+        electrical:
+          circuits:
+            array: {grounding: {metal: copper, route: exposed, lies: %s, cover: %s}}
+        """;
+    BaseJob job = BaseJob.with("weathered-roof", over.formatted(sheet, coating, lies, cover));
+
+    assertThat(conductor(job)).extracting(RunoffOrder::eaten).containsExactly(eaten);
+  }
+
+  private static List<RunoffOrder> conductor(BaseJob job) {
+    return job.facts(RunoffOrder.class).stream()
+        .filter(fact -> fact.obstruction().contains("conductor"))
+        .toList();
+  }
+
+  @Test
+  void aConductorOfUnknownCoverIsNotChecked() {
+    BaseJob job =
+        BaseJob.with(
+            "weathered-roof",
+            """
+            electrical:
+              circuits:
+                array: {grounding: {metal: copper, route: exposed, lies: off-roof}}
+                house: {grounding: {metal: aluminium, route: exposed, lies: off-roof}}
+            """);
+
+    assertThat(conductor(job)).isEmpty();
+    assertThat(job.missing(RunoffOrder.class))
+        .containsExactly("what covers the grounding conductor of circuit array is not given");
+  }
+
+  /** 65 µm x 20^0.523, then 65 x 0.523 x 20^-0.477 in each of ten years more [computed]. */
+  @Test
+  void carbonSteelInC4LosesAThirdOfAMillimetreASide() {
+    BaseJob job =
+        BaseJob.with(
+            "weathered-roof",
+            """
+            site: {corrosivity: C4}
+            parts: {end-clamps: {EC-1: {screws: {metal: steel, grade: ~}}}}
+            """);
+    ScrewInAir screw = job.only(ScrewInAir.class);
+
+    assertThat(screw.lossCoatingM()).isCloseTo(393e-6, within(0.5e-6));
+    assertThat(screw.airRank()).isGreaterThan(screw.mostRank());
+  }
+
   @Test
   void screwsOfOneGradeAreOneCause() {
     List<StainlessInAir> screws =
