@@ -1,5 +1,7 @@
 package clampwise.report;
 
+import clampwise.catalogue.Limit;
+import clampwise.units.Dimension;
 import clampwise.units.QuantityPrint;
 import clampwise.units.Unit;
 import clampwise.units.Units;
@@ -11,6 +13,7 @@ import java.util.Optional;
 record TakeoffFigures(boolean imperial) {
 
   private static final String UNKNOWN = "?";
+  private static final String BY_LENGTH = "-of-a-metre";
 
   /** Symbol of masses. */
   String massUnit() {
@@ -39,6 +42,49 @@ record TakeoffFigures(boolean imperial) {
   /** A length in whole units. */
   String length(double m) {
     return imperial ? fixed(Unit.FOOT.fromSi(m), 0) + " ft" : fixed(m, 0) + " m";
+  }
+
+  /** What was assumed; of something that goes by its length, for one metre or foot of it. */
+  String assumed(Limit limit) {
+    boolean byLength = limit.key().endsWith(BY_LENGTH);
+    Unit unit = assumedUnit(limit);
+    double si = byLength && imperial ? limit.si() * Unit.FOOT.factor() : limit.si();
+    double step = step(unit);
+    double rounded = unit.equals(limit.unit()) ? si : Math.rint(si / step) * step;
+    return QuantityPrint.text(rounded, unit) + (byLength ? perLength() : "");
+  }
+
+  private String perLength() {
+    return imperial ? "/ft" : "/m";
+  }
+
+  /** As it was published, unless that is a length or mass of the other system. */
+  private Unit assumedUnit(Limit limit) {
+    Unit unit = limit.unit();
+    if (unit.dimension() == Dimension.MASS) {
+      return masses();
+    }
+    boolean own = unit.dimension() != Dimension.LENGTH || isImperial(unit) == imperial;
+    if (own) {
+      return unit;
+    }
+    if (imperial) {
+      return Unit.FOOT;
+    }
+    return limit.si() < 1 ? Unit.MILLIMETRE : Unit.METRE;
+  }
+
+  private static boolean isImperial(Unit unit) {
+    return unit.equals(Unit.FOOT) || unit.equals(Unit.INCH);
+  }
+
+  /** Nobody assumes a tenth of a millimetre. */
+  private static double step(Unit unit) {
+    return switch (unit.symbol()) {
+      case "ft" -> Unit.INCH.factor();
+      case "mm" -> unit.factor();
+      default -> unit.factor() / 100;
+    };
   }
 
   /** A share of a whole. */

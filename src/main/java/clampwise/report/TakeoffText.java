@@ -19,7 +19,6 @@ import clampwise.takeoff.Quantities;
 import clampwise.takeoff.Run;
 import clampwise.takeoff.Side;
 import clampwise.takeoff.Task;
-import clampwise.units.QuantityPrint;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -159,7 +158,7 @@ public final class TakeoffText {
             + " clamp zones nor loads are checked. Assumed:");
     TextTable assumed = new TextTable(Set.of(0));
     for (Limit limit : comparison.assumed()) {
-      assumed.add(List.of(QuantityPrint.text(limit.si(), limit.unit()), limit.validity()));
+      assumed.add(List.of(figures.assumed(limit), limit.validity()));
     }
     sheet.table(INDENT, assumed);
   }

@@ -3,11 +3,9 @@ package clampwise.takeoff;
 import clampwise.calc.takeoff.WholeNumbers;
 import clampwise.catalogue.Limits;
 import clampwise.facts.layout.Layout;
-import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.roof.Shown;
 import clampwise.job.Quantity.Factor;
 import clampwise.job.Takeoff;
-import clampwise.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +58,7 @@ public record Quantities(
         known.map(all -> Crew.of(all, rules)),
         known.map(all -> Comparison.of(layout, all, rules, limits)),
         missing(counts, runs, lines, complete),
-        layout.planes().stream().findFirst().map(Quantities::isImperial).orElse(false));
+        layout.planes().stream().findFirst().map(Shown::isImperial).orElse(false));
   }
 
   private static double share(Optional<Takeoff> given, Limits rules) {
@@ -110,10 +108,5 @@ public record Quantities(
         .filter(line -> line.eachKg().isEmpty())
         .map(line -> new NotCounted("the mass of " + line.part(), "it is not given"))
         .toList();
-  }
-
-  private static boolean isImperial(PlaneLayout plane) {
-    Unit unit = Shown.of(plane);
-    return unit.equals(Unit.FOOT) || unit.equals(Unit.INCH);
   }
 }

@@ -35,6 +35,35 @@ class WrittenUnitsTest {
         .containsExactly("SC-1 fits a seam height of 1 in to 3 in; steel seams has 20 mm");
   }
 
+  /** 32 modules of 21.5 kg and a pallet of 40 kg on a pallet's own 1.722 m x 1.134 m [computed]. */
+  @Test
+  void aPalletOnARoofInFeetIsWeighedInPoundsAndSpreadOverSquareFeet() throws IOException {
+    String staged =
+        """
+          members-checked: yes
+          roof-design-load: 20 psf
+        takeoff:
+          modules-per-pallet: 12
+          staging: {on: frames}
+        """;
+
+    assertThat(messages("  members-checked: yes\n", staged))
+        .singleElement()
+        .asString()
+        .startsWith("a pallet of 12 modules, ")
+        .contains(" lb, on 21 ft² is ", "; the roof was designed for 20 psf");
+  }
+
+  @Test
+  void timesOfWorkAreReadInHoursWhereTheyAreLong() throws IOException {
+    String quoted = "takeoff:\n  crew-time: {total: 30 min}\nclaims:\n";
+
+    assertThat(messages("claims:\n", quoted))
+        .containsExactly(
+            "the quotation gives the crew 30 min; laying 12 modules alone takes 18 min, all phases"
+                + " some 6.3 h");
+  }
+
   private static List<String> messages(String... replacements) throws IOException {
     String text = Files.readString(Path.of("rules/base/seam-roof.yaml"));
     for (int i = 0; i < replacements.length; i += 2) {

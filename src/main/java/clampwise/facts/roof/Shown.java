@@ -41,6 +41,12 @@ public final class Shown {
         .orElse(Unit.MILLIMETRE);
   }
 
+  /** Whether a plane was measured in feet or inches. */
+  public static boolean isImperial(PlaneLayout plane) {
+    Unit unit = of(plane);
+    return unit.equals(Unit.FOOT) || unit.equals(Unit.INCH);
+  }
+
   /** The unit for a short length next to a long one: millimetres beside metres. */
   public static Unit small(Unit unit) {
     return unit.equals(Unit.METRE) || unit.equals(Unit.CENTIMETRE) ? Unit.MILLIMETRE : unit;

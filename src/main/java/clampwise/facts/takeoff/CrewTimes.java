@@ -8,7 +8,6 @@ import clampwise.job.Takeoff.CrewTime;
 import clampwise.takeoff.Crew;
 import clampwise.takeoff.CrewPhase;
 import clampwise.takeoff.PartKind;
-import clampwise.units.Units;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -62,13 +61,15 @@ final class CrewTimes {
   private CrewTotal total(Duration total) {
     Limit share = asked.rules().get("crew-share-least");
     Crew usual = Crew.of(asked.counts(), asked.rules());
+    double placementS = usual.seconds(CrewPhase.PLACEMENT);
     return new CrewTotal(
         CREW,
         total.at(),
         total.unit(),
+        Map.of("placementS", ShownUnits.time(placementS), "allS", ShownUnits.time(usual.seconds())),
         asked.counts().of(PartKind.MODULE),
         Snap.m(total.s()),
-        usual.seconds(CrewPhase.PLACEMENT),
+        placementS,
         usual.seconds(),
         Snap.m(share.si() * usual.seconds()),
         Optional.of(share));
@@ -99,7 +100,7 @@ final class CrewTimes {
     return new CrewPhases(
         CREW.part("phases"),
         stated.values().iterator().next().at(),
-        Units.HOUR,
+        ShownUnits.time(leftS),
         words(stated.keySet().stream().map(CrewPhase::word).toList()),
         left.size(),
         words(left),

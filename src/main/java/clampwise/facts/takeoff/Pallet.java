@@ -7,8 +7,6 @@ import clampwise.job.Quantity.Mass;
 import clampwise.job.Takeoff.Staging;
 import clampwise.takeoff.Part;
 import clampwise.takeoff.PartKind;
-import clampwise.units.Unit;
-import clampwise.units.Units;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,9 +15,8 @@ import java.util.Optional;
  *
  * @param massKg its mass, with the modules [kg]
  * @param areaM2 the area that it covers [m²]
- * @param unit in which the designer writes masses
  */
-record Pallet(int modules, double massKg, double areaM2, Unit unit) {
+record Pallet(int modules, double massKg, double areaM2) {
 
   /** Why its mass is not known, if it is not. */
   static Optional<String> unknown(TakeoffAsked asked) {
@@ -37,7 +34,7 @@ record Pallet(int modules, double massKg, double areaM2, Unit unit) {
 
   /** A pallet of the heaviest modules, whose masses have to be known. */
   static Pallet fullest(TakeoffAsked asked, Staging staging) {
-    Pallet heaviest = new Pallet(0, 0, 1, Units.KILOGRAM);
+    Pallet heaviest = new Pallet(0, 0, 1);
     int most = modules(asked, staging);
     for (Map.Entry<Part, Integer> part : asked.counts().parts().entrySet()) {
       if (part.getKey().kind() == PartKind.MODULE) {
@@ -53,7 +50,7 @@ record Pallet(int modules, double massKg, double areaM2, Unit unit) {
     Mass each = type.mass().orElseThrow();
     double massKg = modules * each.kg() + asked.rules().get("pallet-mass").si();
     double areaM2 = type.length().m() * type.width().m();
-    return new Pallet(modules, Snap.m(massKg), areaM2, each.unit());
+    return new Pallet(modules, Snap.m(massKg), areaM2);
   }
 
   /** Where nobody says how they are packed, the fullest pallet decides. */

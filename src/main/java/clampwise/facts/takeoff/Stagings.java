@@ -11,6 +11,8 @@ import clampwise.job.Quantity.Pressure;
 import clampwise.job.Substrate;
 import clampwise.job.Takeoff.Staging;
 import clampwise.job.Takeoff.StandOn;
+import clampwise.units.Unit;
+import java.util.Map;
 import java.util.Optional;
 
 /** Asks whether the roof carries the pallets that are set on it. */
@@ -20,10 +22,12 @@ final class Stagings {
 
   private final TakeoffAsked asked;
   private final Staging staging;
+  private final ShownUnits units;
 
   private Stagings(TakeoffAsked asked, Staging staging) {
     this.asked = asked;
     this.staging = staging;
+    this.units = ShownUnits.of(asked.layout());
   }
 
   static void ask(TakeoffAsked asked) {
@@ -76,7 +80,7 @@ final class Stagings {
             new PalletPlace(
                 subject(plane),
                 staging.on().at(),
-                pallet.unit(),
+                units.mass(),
                 plane.panelName(),
                 pallet.modules(),
                 pallet.massKg(),
@@ -100,11 +104,13 @@ final class Stagings {
 
   private StagedLoad load(PlaneLayout plane, Pallet pallet, Pressure design) {
     double areaM2 = staging.spreadOver().map(Area::m2).filter(m2 -> m2 > 0).orElse(pallet.areaM2());
+    Unit area = staging.spreadOver().map(Area::unit).orElse(units.area());
     ArrayWeight weight = ArrayWeight.ofMass(pallet.massKg());
     return new StagedLoad(
         subject(plane),
         staging.spreadOver().map(Area::at).orElse(staging.on().at()),
         design.unit(),
+        Map.of("massKg", units.mass(), "areaM2", area, "needsM2", area),
         pallet.modules(),
         pallet.massKg(),
         areaM2,
