@@ -23,6 +23,13 @@ class OneMistakeInManyPapersTest {
   private static final String CLAMP = "    SC-1: {profiles: [double-lock], torque: 15 N m}\n";
   private static final String DRAWN = "attachment: SC-1";
 
+  private static final String COLUMNS =
+      "columns: [{at: [6 m, 8 ft], modules: 3}, {at: [7.734 m, 8 ft], modules: 3},"
+          + " {at: [12 m, 8 ft], modules: 3}]";
+  private static final String REACHING = "    - {from: A.R1C1, to: A.R1C2}\n";
+  private static final List<String> BONDS =
+      List.of("jumper-too-short", "frames-without-ground-path");
+
   private final Reviewer reviewer = new Reviewer();
 
   @Test
@@ -75,6 +82,21 @@ class OneMistakeInManyPapersTest {
         .filteredOn(finding -> finding.rule().equals("count-differs-from-drawing"))
         .extracting(Finding::remedy)
         .containsExactly("add the 1 that the ground paths lack");
+  }
+
+  /** The columns beyond the short jumper are grounded once it reaches; wherever it stands. */
+  @Test
+  void aJumperThatDoesNotReachBringsTheFramesWithoutGround() throws IOException {
+    String gap =
+        job()
+            .replace("block: {at: [20 ft, 8 ft], rows: 3, columns: 4}", COLUMNS)
+            .replace("BJ-1: {bonding: yes", "BJ-1: {length: 200 mm, bonding: yes")
+            .replace("    - {field: A}\n", REACHING + "    - {from: A.R1C2, to: A.R1C3}\n");
+
+    List<Finding> bonds =
+        findings(gap).stream().filter(each -> BONDS.contains(each.rule())).toList();
+    assertThat(bonds).extracting(Finding::rule).containsExactlyInAnyOrderElementsOf(BONDS);
+    assertThat(leading(bonds)).containsExactly("jumper-too-short");
   }
 
   @Test

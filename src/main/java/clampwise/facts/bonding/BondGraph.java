@@ -3,6 +3,7 @@ package clampwise.facts.bonding;
 import clampwise.facts.layout.Layout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.job.Bonding;
+import clampwise.job.Bonding.Jumper;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -28,12 +29,32 @@ final class BondGraph {
   private final List<Joint> joints;
   private final List<Joint> ties;
   private final List<Grounding> lugs;
+  private final List<ShortTie> shorts;
 
-  private BondGraph(Frames frames, List<Joint> clamped, List<Joint> ties, List<Grounding> lugs) {
+  private BondGraph(Frames frames, List<Joint> clamped, Ties tied, List<Grounding> lugs) {
     this.frames = frames;
-    this.joints = Stream.concat(clamped.stream(), ties.stream()).toList();
-    this.ties = ties;
+    this.joints = Stream.concat(clamped.stream(), tied.joints().stream()).toList();
+    this.ties = tied.joints();
     this.lugs = lugs;
+    this.shorts = tied.shorts();
+  }
+
+  /** Jumpers that reach, and those that do not. */
+  private record Ties(List<Joint> joints, List<ShortTie> shorts) {
+
+    static Ties of(Bonding bonding, Joints found, BondParts parts, Reach reach) {
+      Ties ties = new Ties(new ArrayList<>(), new ArrayList<>());
+      for (Jumper jumper : bonding.jumpers()) {
+        for (Joint joint : found.tied(jumper).toList()) {
+          if (reach.isShort(jumper, joint)) {
+            ties.shorts.add(new ShortTie(joint, parts.placeOf(jumper)));
+          } else {
+            ties.joints.add(joint);
+          }
+        }
+      }
+      return ties;
+    }
   }
 
   static BondGraph of(Layout layout, Bonding bonding) {
@@ -41,10 +62,7 @@ final class BondGraph {
     Frames frames = new Frames(layout, parts.jumperLengthM());
     Joints found = new Joints(frames, parts);
     Stream<Joint> clamped = layout.fields().stream().flatMap(found::clamped);
-    Reach reach = new Reach(layout, parts);
-    Stream<Joint> tied =
-        bonding.jumpers().stream()
-            .flatMap(jumper -> found.tied(jumper).filter(joint -> !reach.isShort(jumper, joint)));
+    Ties tied = Ties.of(bonding, found, parts, new Reach(layout, parts));
     List<Grounding> lugs =
         bonding.lugs().stream()
             .flatMap(
@@ -52,7 +70,7 @@ final class BondGraph {
                     frames.find(lug.on().value()).stream()
                         .map(frame -> new Grounding(frame, parts.lug(lug).doubt())))
             .toList();
-    return new BondGraph(frames, clamped.toList(), tied.toList(), lugs);
+    return new BondGraph(frames, clamped.toList(), tied, lugs);
   }
 
   Frames frames() {
@@ -72,6 +90,17 @@ final class BondGraph {
     return lugs;
   }
 
+  /** Jumpers that do not reach. */
+  List<ShortTie> shorts() {
+    return shorts;
+  }
+
+  /** The same with all jumpers of whatever length. */
+  BondGraph withShorts() {
+    Ties all = new Ties(shorts.stream().map(ShortTie::joint).toList(), List.of());
+    return new BondGraph(frames, joints, all, lugs);
+  }
+
   /** The same with further jumpers and lugs, which bond. */
   BondGraph with(List<Tie> jumpers, List<PlacedModule> more) {
     Stream<Joint> tied =
@@ -80,7 +109,7 @@ final class BondGraph {
     return new BondGraph(
         frames,
         joints.subList(0, joints.size() - ties.size()),
-        Stream.concat(ties.stream(), tied).toList(),
+        new Ties(Stream.concat(ties.stream(), tied).toList(), shorts),
         Stream.concat(lugs.stream(), grounded).toList());
   }
 

@@ -84,6 +84,12 @@ record BondParts(Bonding bonding, Parts parts, Unreadable unreadable) {
         .findFirst();
   }
 
+  /** Where a jumper is written, else where its part is named. */
+  Span placeOf(Jumper jumper) {
+    Optional<Text> name = jumper.part().or(bonding::jumper);
+    return at(jumper).or(() -> name.map(Text::at)).orElse(Span.startOf(""));
+  }
+
   private Span at(Optional<Text> name, Jumper jumper) {
     return name.map(Text::at).or(() -> at(jumper)).orElse(Span.startOf(""));
   }

@@ -4,6 +4,7 @@ import clampwise.facts.Fact;
 import clampwise.finding.Subject;
 import clampwise.source.Span;
 import clampwise.units.Unit;
+import java.util.List;
 
 /**
  * Whether an island of frames that are bonded to each other is bonded to ground.
@@ -18,6 +19,7 @@ import clampwise.units.Unit;
  * @param lugsAtLeast lugs it needs
  * @param cutOff frames of all islands of the field that have no lug
  * @param where which frames those are
+ * @param drawnAt jumpers that would ground the island if they reached
  * @param remedy the jumpers and lugs that would ground them all; none more than needed
  */
 public record GroundPath(
@@ -31,6 +33,7 @@ public record GroundPath(
     int lugsAtLeast,
     int cutOff,
     String where,
+    List<Span> drawnAt,
     String remedy)
     implements Fact {
 

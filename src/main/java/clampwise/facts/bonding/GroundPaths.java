@@ -30,6 +30,7 @@ final class GroundPaths {
   private final List<Island> islands;
   private final Healing healing;
   private final Unread unread;
+  private final ShortTies shorts;
   private final Set<String> groundedFields;
   private final Map<String, List<Island>> byField = new HashMap<>();
 
@@ -39,6 +40,7 @@ final class GroundPaths {
     this.places = new BondingPlaces(bonding);
     this.frames = graph.frames();
     this.islands = graph.islands();
+    this.shorts = ShortTies.of(graph);
     this.healing = new Healing(frames, islands);
     this.groundedFields =
         islands.stream()
@@ -137,6 +139,7 @@ final class GroundPaths {
         AT_LEAST,
         cutOff.frames(),
         cutOff.where(),
+        shorts.at(island),
         cutOff.remedy());
   }
 

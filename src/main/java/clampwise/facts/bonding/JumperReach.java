@@ -30,4 +30,11 @@ public record JumperReach(
     double gapM,
     String others,
     String remedy)
-    implements Fact {}
+    implements Fact {
+
+  /** One part of the wrong length is one mistake, between however many frames. */
+  @Override
+  public Subject cause() {
+    return Subject.of("bonding", "length of jumper " + part);
+  }
+}

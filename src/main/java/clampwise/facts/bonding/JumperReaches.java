@@ -73,7 +73,7 @@ final class JumperReaches {
     Gap worst = gaps.stream().max(Comparator.comparingDouble(Gap::m)).orElseThrow();
     return new JumperReach(
         subject(jumper),
-        BondParts.at(jumper).orElse(name.at()),
+        parts.placeOf(jumper),
         length.unit(),
         name.value(),
         worst.joint().one().name(),

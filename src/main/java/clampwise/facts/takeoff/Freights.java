@@ -64,35 +64,33 @@ final class Freights {
         inEach + (given.isPresent() ? "" : ", the most that is usual"));
   }
 
+  /** What is known to be on it is the least that it weighs. */
   private static void askMass(TakeoffAsked asked, Mass stated) {
+    PartMasses masses = PartMasses.of(asked.layout());
     Optional<String> unknown =
         asked
             .counts()
             .unknown(PartKind.END_CLAMP)
             .or(() -> asked.counts().unknown(PartKind.JUMPER));
-    if (unknown.isPresent()) {
-      asked.missing(FreightMass.class, FREIGHT.part("mass"), unknown.get(), stated.at());
-      return;
-    }
-    PartMasses masses = PartMasses.of(asked.layout());
     double countedKg = 0;
     for (Map.Entry<Part, Integer> part : asked.counts().parts().entrySet()) {
       Optional<Double> eachKg = masses.eachKg(part.getKey());
-      if (eachKg.isEmpty()) {
-        String reason = "the mass of " + part.getKey() + " is not given";
-        asked.missing(FreightMass.class, FREIGHT.part("mass"), reason, stated.at());
-        return;
+      countedKg += part.getValue() * eachKg.orElse(0.0);
+      if (eachKg.isEmpty() && unknown.isEmpty()) {
+        unknown = Optional.of("the mass of " + part.getKey() + " is not given");
       }
-      countedKg += part.getValue() * eachKg.get();
     }
-    asked
-        .answers()
-        .add(
-            new FreightMass(
-                FREIGHT.part("mass"),
-                stated.at(),
-                stated.unit(),
-                Snap.m(stated.kg()),
-                Snap.m(countedKg)));
+    double leastKg = Snap.m(countedKg);
+    if (unknown.isPresent() && Snap.m(stated.kg()) >= leastKg) {
+      asked.missing(FreightMass.class, FREIGHT.part("mass"), unknown.get(), stated.at());
+    } else {
+      String atLeast = unknown.isPresent() ? "at least " : "";
+      asked.answers().add(mass(stated, leastKg, atLeast));
+    }
+  }
+
+  private static FreightMass mass(Mass stated, double countedKg, String atLeast) {
+    return new FreightMass(
+        FREIGHT.part("mass"), stated.at(), stated.unit(), Snap.m(stated.kg()), countedKg, atLeast);
   }
 }
