@@ -22,6 +22,9 @@ record JobKind(String name, List<String> parts, Size size) {
           of("seam, gable, US 2016, imperial", "seam-imperial gable-imperial things us-16 wired"),
           of("seam, gable, US 2022, metric", "seam-metric gable-metric things us-22 wired"),
           of("seam, gable, EN, metric", "seam-metric gable-metric things en en-seam-parts"),
+          of(
+              "seam, gable, EN, IEC 62548, metric",
+              "seam-metric gable-metric things en en-seam-parts wired wired-iec"),
           of("seam, hip, US 2016, metric", "seam-metric hip-metric hip-things us-16"),
           of("seam, monoslope, US 2022, imperial", "seam-imperial shed-imperial things us-22"),
           of("seam, flat, US 2016, fire", "seam-metric flat-metric hall-things us-16 fire-hall"),
