@@ -16,7 +16,7 @@ final class EdgeSchedule {
   private final Named.Item<Field> field;
   private final LineMap lines;
   private final SeamMap seams;
-  private final double testOverDesign;
+  private final EdgeRules rules;
   private final Map<String, ClampZones> zonesByType = new HashMap<>();
   private final Map<Column, Choice> choices = new HashMap<>();
 
@@ -24,11 +24,11 @@ final class EdgeSchedule {
 
   private record Choice(List<SeamLine> crossing, List<SeamLine> seams) {}
 
-  EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams, double testOverDesign) {
+  EdgeSchedule(Named.Item<Field> field, LineMap lines, SeamMap seams, EdgeRules rules) {
     this.field = field;
     this.lines = lines;
     this.seams = seams;
-    this.testOverDesign = testOverDesign;
+    this.rules = rules;
   }
 
   List<Planned> read(Count perEdge) {
@@ -57,7 +57,9 @@ final class EdgeSchedule {
     Column column = new Column(module.leftM(), module.alongM(), module.typeName(), clamps);
     Choice known = choices.get(column);
     if (known == null || !known.crossing.equals(crossing)) {
-      known = new Choice(crossing, new SeamChoice(module, zones(module), crossing).choose(clamps));
+      known =
+          new Choice(
+              crossing, new SeamChoice(module, zones(module), crossing, rules).choose(clamps));
       choices.put(column, known);
     }
     return known.seams;
@@ -69,6 +71,6 @@ final class EdgeSchedule {
   }
 
   private ClampZones zones(ModuleType type, ModuleType.Side side) {
-    return ClampZones.of(type, side).carrying(field.value().designLoad(), testOverDesign);
+    return ClampZones.of(type, side).carrying(field.value().designLoad(), rules.testOverDesign());
   }
 }

@@ -77,8 +77,7 @@ final class FieldBuilder {
     Scheduled scheduled =
         unscheduled(item)
             .map(Scheduled::unknown)
-            .orElseGet(
-                () -> new Schedule(item, lines, ground, parts.testOverDesign(), problems).read());
+            .orElseGet(() -> new Schedule(item, lines, ground, parts.edgeRules(), problems).read());
     List<Attachment> attachments =
         new AttachmentBuilder(field, lines, ground).build(scheduled.planned());
     return new FieldLayout(

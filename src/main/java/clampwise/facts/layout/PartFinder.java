@@ -15,9 +15,9 @@ import java.util.function.Function;
 /** Finds parts and module types by name: those of the job before those of the catalogue. */
 record PartFinder(Job job, Catalogue catalogue, Limits limits) {
 
-  /** A test load of a clamp-zone table over the design load it stands for. */
-  double testOverDesign() {
-    return limits.get("test-over-design-load").si();
+  EdgeRules edgeRules() {
+    return new EdgeRules(
+        limits.get("test-over-design-load").si(), limits.get("overhang-share-of-span-most").si());
   }
 
   Optional<ModuleType> module(Text name) {

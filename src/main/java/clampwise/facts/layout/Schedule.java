@@ -17,19 +17,15 @@ final class Schedule {
   private final Named.Item<Field> field;
   private final LineMap lines;
   private final Ground ground;
-  private final double testOverDesign;
+  private final EdgeRules rules;
   private final Problems problems;
 
   Schedule(
-      Named.Item<Field> field,
-      LineMap lines,
-      Ground ground,
-      double testOverDesign,
-      Problems problems) {
+      Named.Item<Field> field, LineMap lines, Ground ground, EdgeRules rules, Problems problems) {
     this.field = field;
     this.lines = lines;
     this.ground = ground;
-    this.testOverDesign = testOverDesign;
+    this.rules = rules;
     this.problems = problems;
   }
 
@@ -55,8 +51,7 @@ final class Schedule {
     }
     if (attach.perEdge().isPresent()) {
       return Scheduled.of(
-          new EdgeSchedule(field, lines, ground.seams(), testOverDesign)
-              .read(attach.perEdge().get()));
+          new EdgeSchedule(field, lines, ground.seams(), rules).read(attach.perEdge().get()));
     }
     return new PatternSchedule(field.name(), lines, ground, problems).read(attach);
   }

@@ -13,22 +13,25 @@ import java.util.stream.Stream;
  * Chooses seams for the clamps of one module edge.
  *
  * <p>The row of the clamp-zone table with the highest rating that has a seam in both halves is
- * used, and in each half the seam nearest to the middle of its zone. If no row has, the seams
- * nearest to the widest zone are taken, so that a review can say what is wrong with them. A module
- * without a clamp-zone table is held near its quarter points.
+ * used, and in each half the seam nearest to the middle of its zone, of those that leave no longer
+ * overhang than the manual states if there are such. If no row has, the seams nearest to the widest
+ * zone are taken, so that a review can say what is wrong with them. A module without a clamp-zone
+ * table is held where its overhangs are just what the spans between the clamps bear.
  */
 final class SeamChoice {
 
   private final PlacedModule module;
   private final ClampZones zones;
   private final List<SeamLine> crossing;
+  private final EdgeRules rules;
 
   /**
    * A choice for one edge.
    *
    * @param crossing the seams that cross the edge, left to right
    */
-  SeamChoice(PlacedModule module, ClampZones zones, List<SeamLine> crossing) {
+  SeamChoice(PlacedModule module, ClampZones zones, List<SeamLine> crossing, EdgeRules rules) {
+    this.rules = rules;
     this.module = module;
     this.zones = zones;
     this.crossing = crossing;
@@ -38,21 +41,36 @@ final class SeamChoice {
     if (clamps == 1) {
       return nearest(crossing.stream(), module.alongM() / 2).stream().toList();
     }
-    List<SeamLine> ends = clamps == 0 ? List.of() : ends();
+    List<SeamLine> ends = clamps == 0 ? List.of() : ends(clamps);
     return clamps > 2 && ends.size() == 2 ? withBetween(ends, clamps - 2) : ends;
   }
 
-  private List<SeamLine> ends() {
+  private List<SeamLine> ends(int clamps) {
     return zones.rows().stream()
         .flatMap(row -> heldBy(row).stream())
         .findFirst()
         .orElseGet(
-            () -> nearBy(zones.widest().map(SeamChoice::middleM).orElse(module.alongM() / 4)));
+            () ->
+                nearBy(
+                    zones
+                        .widest()
+                        .map(SeamChoice::middleM)
+                        .orElseGet(() -> rules.fromCornerM(module.alongM(), clamps))));
   }
 
   private Optional<List<SeamLine>> heldBy(ClampZone row) {
     Predicate<SeamLine> held = seam -> ClampZones.holds(row, fromCornerM(seam));
-    List<SeamLine> pair = pair(crossing.stream().filter(held).toList(), middleM(row));
+    List<SeamLine> inZone = crossing.stream().filter(held).toList();
+    List<SeamLine> near = inZone.stream().filter(this::isAllowed).toList();
+    return both(near, row).or(() -> both(inZone, row));
+  }
+
+  private boolean isAllowed(SeamLine seam) {
+    return EdgeRules.allows(module.type(), fromCornerM(seam));
+  }
+
+  private Optional<List<SeamLine>> both(List<SeamLine> among, ClampZone row) {
+    List<SeamLine> pair = pair(among, middleM(row));
     return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
   }
 

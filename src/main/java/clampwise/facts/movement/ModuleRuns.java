@@ -7,6 +7,7 @@ import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.roof.Shown;
 import clampwise.finding.Subject;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,20 +16,22 @@ import java.util.Optional;
  */
 final class ModuleRuns {
 
-  private static final double TOUCH_M = 1e-6;
-
   private final MovingPlane moving;
   private final FieldLayout field;
   private final Limit most;
+  private final Abutting abutting;
 
-  private ModuleRuns(MovingPlane moving, FieldLayout field) {
+  private ModuleRuns(MovingPlane moving, FieldLayout field, Abutting abutting) {
     this.moving = moving;
+    this.abutting = abutting;
     this.field = field;
     this.most = moving.limits().get("module-run-most");
   }
 
   static void ask(MovingPlane moving) {
-    moving.plane().fields().forEach(field -> new ModuleRuns(moving, field).ask());
+    List<FieldLayout> fields = moving.plane().fields();
+    Abutting abutting = new Abutting(FieldEnds.touching(FieldEnds.all(fields)));
+    fields.forEach(field -> new ModuleRuns(moving, field, abutting).ask());
   }
 
   private void ask() {
@@ -47,9 +50,14 @@ final class ModuleRuns {
     } else {
       String tie = "mid clamps that hold them fast";
       boolean slides = stack.count() > 1 && clamp.slides().orElseThrow();
-      Run run =
-          new Run("up the slope", tie, stack.lowest(), stack.highest(), slides, stack.lengthM());
-      moving.answers().add(fact(run));
+      PlacedModule last = abutting.lastUp(stack.highest());
+      double lengthM = Snap.m(last.topM() - stack.lowest().bottomM());
+      moving
+          .answers()
+          .add(
+              fact(
+                  new Run(
+                      "up the slope", tie + across(last), stack.lowest(), last, slides, lengthM)));
     }
   }
 
@@ -70,15 +78,29 @@ final class ModuleRuns {
         longest = longer(longest, current.get());
       }
     }
-    return longest;
+    return current.isPresent() ? longer(longest, goingOn(current.get())) : longest;
+  }
+
+  /** The run that ends with its field may go on in another one. */
+  private Run goingOn(Run run) {
+    PlacedModule last = abutting.lastAlong(run.to());
+    return last == run.to() ? run : to(run, last);
+  }
+
+  private String across(PlacedModule last) {
+    return last.field().equals(field.name()) ? "" : ", and by frames of two fields that touch";
+  }
+
+  private static boolean isLonger(Run run, Optional<Run> other) {
+    return other.filter(known -> known.m() >= run.m()).isEmpty();
   }
 
   private static Optional<Run> longer(Optional<Run> longest, Run run) {
-    return longest.filter(other -> other.m() >= run.m()).or(() -> Optional.of(run));
+    return isLonger(run, longest) ? Optional.of(run) : longest;
   }
 
   private static boolean touches(Run run, PlacedModule module) {
-    return Math.abs(module.leftM() - run.to().rightM()) <= TOUCH_M;
+    return Abutting.touch(run.to().rightM(), module.leftM());
   }
 
   private static Run to(Run run, PlacedModule module) {

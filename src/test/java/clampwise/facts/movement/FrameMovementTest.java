@@ -56,6 +56,29 @@ class FrameMovementTest {
         .satisfies(run -> assertThat(run.to()).isEqualTo("A.R1C4"));
   }
 
+  /** 20 ft and five modules of 1722 mm are 14.706 m: the next field begins there [computed]. */
+  @Test
+  void fieldsWhoseFramesTouchAreOneRun() {
+    BaseJob job =
+        seams(
+            """
+            fields:
+              A: {column-gap: 0 mm, block: {at: [20 ft, 8 ft], rows: 3, columns: 5}}
+              B: {like: A, block: {at: [14.706 m, 8 ft], rows: 2, columns: 4}}
+              C: {like: A, block: {at: [20 ft, 5.8644 m], rows: 1, columns: 1}}
+            """);
+
+    assertThat(job.facts(ModuleRun.class))
+        .extracting(ModuleRun::direction, ModuleRun::to, ModuleRun::runM)
+        .containsExactly(
+            tuple("up the slope", "C.R1C1", 4.56),
+            tuple("along the eave", "B.R1C4", 15.498),
+            tuple("up the slope", "B.R2C1", 2.28),
+            tuple("along the eave", "B.R1C4", 6.888),
+            tuple("up the slope", "C.R1C1", 1.134),
+            tuple("along the eave", "C.R1C1", 1.722));
+  }
+
   @Test
   void aModuleLeftOutEndsTheRun() {
     assertThat(
