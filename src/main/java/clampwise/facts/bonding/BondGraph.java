@@ -156,12 +156,19 @@ final class BondGraph {
     }
     Map<String, BondCluster> found = new LinkedHashMap<>();
     for (PlacedModule frame : sorted) {
-      String root = sets.find(frame.name());
-      found.computeIfAbsent(root, unseen -> new BondCluster()).frames().add(frame);
+      cluster(found, sets.find(frame.name())).frames().add(frame);
     }
-    joints.forEach(joint -> found.get(sets.find(joint.one().name())).joints().add(joint));
-    lugs.forEach(lug -> found.get(sets.find(lug.frame().name())).lugs().add(lug));
+    for (Joint joint : joints) {
+      cluster(found, sets.find(joint.one().name())).joints().add(joint);
+    }
+    for (Grounding lug : lugs) {
+      cluster(found, sets.find(lug.frame().name())).lugs().add(lug);
+    }
     return List.copyOf(found.values());
+  }
+
+  private static BondCluster cluster(Map<String, BondCluster> found, String root) {
+    return found.computeIfAbsent(root, unseen -> new BondCluster());
   }
 
   private static Set<String> within(List<PlacedModule> island, Set<String> sure) {

@@ -1,5 +1,6 @@
 package clampwise.facts.durability;
 
+import clampwise.calc.Outcome.NotApplicable;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import clampwise.job.Circuit;
@@ -49,8 +50,22 @@ record ConductorRunoffs(Weathering weathering, Couples couples) {
       missing(circuit, "what covers the grounding conductor of circuit ", "cover");
     } else {
       boolean bare = grounding.cover().get().value() == Cover.BARE;
-      weathering.add(fact(circuit, grounding, bare ? eaten(grounding) : Optional.empty()));
+      RunoffOrder fact = fact(circuit, grounding, bare ? eaten(grounding) : Optional.empty());
+      Optional<String> unknown = bare && fact.eaten() == 0 ? unknownSheet() : Optional.empty();
+      unknown.ifPresentOrElse(
+          reason -> weathering.missing(RunoffOrder.class, subject(circuit), reason),
+          () -> weathering.add(fact));
     }
+  }
+
+  private Optional<String> unknownSheet() {
+    Sheets sheets = new Sheets(weathering);
+    for (PlaneLayout plane : sheets.underModules()) {
+      if (sheets.of(plane) instanceof NotApplicable<Surface> unknown) {
+        return Optional.of(unknown.reason());
+      }
+    }
+    return Optional.empty();
   }
 
   /** The first sheet under modules that copper eats and does not touch. */

@@ -1,5 +1,7 @@
 package clampwise.facts.durability;
 
+import clampwise.calc.Outcome;
+import clampwise.calc.Outcome.NotApplicable;
 import clampwise.facts.Subjects;
 import clampwise.facts.layout.FieldLayout;
 import clampwise.facts.layout.Obstacle;
@@ -31,13 +33,26 @@ record Runoffs(Weathering weathering, Couples couples) {
   }
 
   private void ask(PlaneLayout plane, Obstacle obstacle, Choice<SurfaceMetal> metal) {
-    Optional<Surface> sheet = new Sheets(weathering).of(plane).result();
+    Outcome<Surface> outcome = new Sheets(weathering).of(plane);
+    Optional<Surface> sheet = outcome.result();
     boolean apart = obstacle.obstruction().isolated().filter(Flag::value).isPresent();
     boolean never =
         sheet.filter(known -> couples.isNever(metal.value(), known.metal())).isPresent();
     if (apart || !never) {
-      weathering.add(fact(plane, obstacle, metal, sheet.filter(known -> eats(metal, known))));
+      RunoffOrder fact = fact(plane, obstacle, metal, sheet.filter(known -> eats(metal, known)));
+      if (outcome instanceof NotApplicable<Surface> unknown
+          && isHarmful(metal)
+          && fact.eaten() == 0) {
+        weathering.missing(RunoffOrder.class, fact.subject(), unknown.reason());
+      } else {
+        weathering.add(fact);
+      }
     }
+  }
+
+  /** What harms one of the sheets of roofs harms aluminium too. */
+  private boolean isHarmful(Choice<SurfaceMetal> metal) {
+    return couples.tables().isHarmedByWater(metal.value(), SurfaceMetal.ALUMINIUM);
   }
 
   private boolean eats(Choice<SurfaceMetal> metal, Surface sheet) {

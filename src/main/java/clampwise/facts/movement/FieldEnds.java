@@ -43,13 +43,17 @@ record FieldEnds(FieldLayout field, double leftM, double rightM, double bottomM,
     List<FieldLayout> touching = new ArrayList<>();
     for (FieldEnds one : all) {
       for (FieldEnds other : all) {
-        if (one != other && (one.leadsTo(other) || other.leadsTo(one))) {
+        if (!one.isOf(other.field()) && (one.leadsTo(other) || other.leadsTo(one))) {
           touching.add(one.field());
           break;
         }
       }
     }
     return touching;
+  }
+
+  private boolean isOf(FieldLayout other) {
+    return field.name().equals(other.name());
   }
 
   private boolean leadsTo(FieldEnds next) {

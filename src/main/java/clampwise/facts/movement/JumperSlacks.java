@@ -129,8 +129,10 @@ final class JumperSlacks {
         joined.stream().mapToDouble(pair -> Snap.m(pair.left().gapM(pair.right()))).max().orElse(0);
     List<Need<BondingPart>> needs =
         List.of(
-            new Need<>("the slack", part -> part.slack().filter(m -> m.m() >= leastM).isPresent()),
-            new Need<>("the length", part -> part.length().map(m -> m.m() >= gapM).orElse(true)));
+            new Need<>(
+                "the slack", part -> part.slack().filter(m -> Snap.m(m.m()) >= leastM).isPresent()),
+            new Need<>(
+                "the length", part -> part.length().map(m -> Snap.m(m.m()) >= gapM).orElse(true)));
     return JumperFits.told(layout, name, needs, part -> part.slack().orElseThrow().m());
   }
 

@@ -84,7 +84,7 @@ final class ModuleRuns {
   /** The run that ends with its field may go on in another one. */
   private Run goingOn(Run run) {
     PlacedModule last = abutting.lastAlong(run.to());
-    return last == run.to() ? run : to(run, last);
+    return last.name().equals(run.to().name()) ? run : to(run, last);
   }
 
   private String across(PlacedModule last) {

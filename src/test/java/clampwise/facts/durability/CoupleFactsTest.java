@@ -225,6 +225,26 @@ class CoupleFactsTest {
   }
 
   @Test
+  void whatRunsOverASheetOfUnknownMetalIsNotChecked() {
+    BaseJob job =
+        BaseJob.with(
+            "weathered-roof",
+            """
+            panels: {steel seams: {coating: ~}}
+            planes:
+              south:
+                obstructions: {skylight: ~, fan curb: ~, flue: ~, vent: {metal: copper}}
+            electrical:
+              circuits:
+                array: {grounding: {metal: copper, route: exposed, lies: off-roof, cover: bare}}
+            """);
+
+    assertThat(job.facts(RunoffOrder.class)).isEmpty();
+    assertThat(job.missing(RunoffOrder.class))
+        .containsExactly("the coating of steel seams is not given");
+  }
+
+  @Test
   void aConductorOfUnknownCoverIsNotChecked() {
     BaseJob job =
         BaseJob.with(
