@@ -241,7 +241,7 @@ class CoupleFactsTest {
 
     assertThat(job.facts(RunoffOrder.class)).isEmpty();
     assertThat(job.missing(RunoffOrder.class))
-        .containsExactly("the coating of steel seams is not given");
+        .containsExactly("the coating of steel seams is not given (coating)");
   }
 
   @Test
@@ -258,7 +258,8 @@ class CoupleFactsTest {
 
     assertThat(conductor(job)).isEmpty();
     assertThat(job.missing(RunoffOrder.class))
-        .containsExactly("what covers the grounding conductor of circuit array is not given");
+        .containsExactly(
+            "what covers the grounding conductor of circuit array is not given (grounding: cover)");
   }
 
   /** 65 µm x 20^0.523, then 65 x 0.523 x 20^-0.477 in each of ten years more [computed]. */
