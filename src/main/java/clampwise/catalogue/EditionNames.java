@@ -18,21 +18,22 @@ final class EditionNames {
 
   static void check(Job job, Problems problems) {
     Optional<Site.Codes> codes = job.site().flatMap(Site::codes);
-    if (codes.isPresent()) {
-      check("electrical", codes.get().electrical(), ElectricalCode.values(), problems);
-      check("fire", codes.get().fire(), Fire.RuleSet.values(), problems);
+    Optional<Text> electrical = codes.flatMap(Site.Codes::electrical);
+    if (electrical.isPresent()) {
+      check("electrical", electrical.get(), ElectricalCode.values(), problems);
+    }
+    Optional<Text> fire = codes.flatMap(Site.Codes::fire);
+    if (fire.isPresent()) {
+      check("fire", fire.get(), Fire.RuleSet.values(), problems);
     }
   }
 
   private static <E extends Enum<E>> void check(
-      String kind, Optional<Text> written, E[] codes, Problems problems) {
-    if (written.isPresent()) {
-      Text text = written.get();
-      Optional<String> meant = Editions.meant(codes, text.value());
-      if (meant.isPresent()) {
-        String found = "no edition of a code named \"" + text.value() + "\"";
-        problems.add(new Problem(text.at(), found, expected(kind, codes), meant));
-      }
+      String kind, Text written, E[] codes, Problems problems) {
+    Optional<String> meant = Editions.meant(codes, written.value());
+    if (meant.isPresent()) {
+      String found = "no edition of a code named \"" + written.value() + "\"";
+      problems.add(new Problem(written.at(), found, expected(kind, codes), meant));
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,7 +65,8 @@ class NearWordsTest {
 
   /** The same word as other programs would have it. */
   private static Stream<String> other(String word) {
-    String capitals = word.equals(word.toUpperCase()) ? word.toLowerCase() : word.toUpperCase();
+    String upper = word.toUpperCase(Locale.ROOT);
+    String capitals = word.equals(upper) ? word.toLowerCase(Locale.ROOT) : upper;
     return Stream.of(capitals, word.replace('-', '_'), word.replace('-', ' '))
         .filter(same -> !same.equals(word));
   }
