@@ -33,6 +33,7 @@ final class PartUses {
   /** Each part once a field, in the order of the fields. */
   static List<PartUse> of(Layout layout) {
     PartUses uses = new PartUses(layout);
+    layout.planes().forEach(uses::nameCauses);
     List<PartUse> found = new ArrayList<>();
     for (PlaneLayout plane : layout.planes()) {
       plane.panel().ifPresent(panel -> uses.collect(plane, panel, found));
@@ -45,6 +46,24 @@ final class PartUses {
     return layout.fields().stream().filter(field -> names(field).isEmpty()).toList();
   }
 
+  /**
+   * A part that fields share is named after the first of them by name, however they are written.
+   */
+  private void nameCauses(PlaneLayout plane) {
+    for (FieldLayout field : plane.fields()) {
+      for (Text name : names(field)) {
+        causes.merge(
+            new Key(plane.panelName(), name),
+            own(field, name),
+            (one, other) -> one.compareTo(other) <= 0 ? one : other);
+      }
+    }
+  }
+
+  private static Subject own(FieldLayout field, Text name) {
+    return RoofSubjects.field(field).part("attachment " + name.value());
+  }
+
   private void collect(PlaneLayout plane, Panel panel, List<PartUse> found) {
     for (FieldLayout field : plane.fields()) {
       names(field).stream().flatMap(name -> use(plane, panel, field, name)).forEach(found::add);
@@ -52,8 +71,8 @@ final class PartUses {
   }
 
   private Stream<PartUse> use(PlaneLayout plane, Panel panel, FieldLayout field, Text name) {
-    Subject own = RoofSubjects.field(field).part("attachment " + name.value());
-    Subject cause = causes.computeIfAbsent(new Key(plane.panelName(), name), key -> own);
+    Subject own = own(field, name);
+    Subject cause = causes.getOrDefault(new Key(plane.panelName(), name), own);
     return parts.find(name).stream()
         .map(
             part ->
