@@ -9,6 +9,7 @@ import clampwise.facts.layout.PlaneLayout;
 import clampwise.finding.Subject;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -120,7 +121,7 @@ final class Spots {
   }
 
   private Spot spot(FieldLayout field) {
-    return spot(planeOf.get(field.name()), extent(field));
+    return spot(Objects.requireNonNull(planeOf.get(field.name())), extent(field));
   }
 
   private static Spot spot(PlaneLayout plane, Envelope extent) {

@@ -56,7 +56,7 @@ class ReviewerTest {
         .hasSizeGreaterThan(40)
         .allMatch(each -> each.at().toString().equals("-:1:6"))
         .extracting(NotChecked::reason)
-        .containsOnly("no module was reviewed: the job has no fields");
+        .containsOnly("no module was reviewed: the job has no fields (fields)");
   }
 
   @Test
