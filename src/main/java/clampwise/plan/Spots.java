@@ -13,7 +13,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
@@ -79,16 +78,16 @@ final class Spots {
     if (on == null) {
       return Optional.empty();
     }
-    return line(fields.get(field), on, part)
+    return Optional.ofNullable(fields.get(field))
+        .flatMap(known -> line(known, on, part))
         .or(() -> seam(on, part))
         .or(() -> edge(on, part))
         .or(() -> obstacle(on, part));
   }
 
-  private static Optional<Spot> line(
-      @org.jspecify.annotations.Nullable FieldLayout field, PlaneLayout plane, String part) {
+  private static Optional<Spot> line(FieldLayout field, PlaneLayout plane, String part) {
     Optional<Integer> number = after("line ", part).flatMap(Spots::number);
-    if (field == null || number.isEmpty() || number.get() > field.lines().size()) {
+    if (number.isEmpty() || number.get() > field.lines().size()) {
       return Optional.empty();
     }
     Envelope extent = extent(field);
@@ -156,9 +155,5 @@ final class Spots {
     boolean digits =
         !text.isEmpty() && text.length() < 7 && text.chars().allMatch(Character::isDigit);
     return digits ? Optional.of(Integer.parseInt(text)).filter(n -> n > 0) : Optional.empty();
-  }
-
-  static Geometry empty() {
-    return SHAPES.createPolygon();
   }
 }

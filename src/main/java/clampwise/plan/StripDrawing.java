@@ -113,7 +113,8 @@ final class StripDrawing {
     shown.removeIf(style -> !Sample.isExplained(style));
     int rows = places.legendRows();
     for (int i = 0; i < shown.size(); i++) {
-      Point row = at.plus(i / rows * COLUMN_MM, LINE_MM * (1.2 + i % rows));
+      int column = i / rows;
+      Point row = at.plus(column * COLUMN_MM, LINE_MM * (1.2 + i % rows));
       Sample.draw(shown.get(i), row.plus(0, -0.9), canvas);
       canvas.words(Style.SMALL_TEXT, row.plus(SAMPLE_MM, 0), shown.get(i).meaning());
     }

@@ -23,7 +23,6 @@ import java.util.TreeMap;
 final class HtmlFindings {
 
   private final Html html;
-  private final Review review;
   private final FindingOrder order;
   private final String ids;
   private final Citations citations = Citations.packed();
@@ -32,7 +31,6 @@ final class HtmlFindings {
 
   HtmlFindings(Html html, Review review, FindingOrder order, String ids) {
     this.html = html;
-    this.review = review;
     this.order = order;
     this.ids = ids;
     this.excerpts = new Excerpts(review.sources());

@@ -10,7 +10,6 @@ import clampwise.review.Review;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -77,7 +76,6 @@ final class HtmlModules {
 
   private void collect() {
     review.facts().ifPresent(facts -> facts.facts().forEach(this::use));
-    Map<String, Integer> numbers = new HashMap<>();
     for (Finding finding : review.findings()) {
       order.number(finding).ifPresent(number -> named(finding, number));
     }
