@@ -3,6 +3,8 @@ package clampwise.cli;
 import clampwise.report.ReportKind;
 import clampwise.report.Run;
 import clampwise.source.Nearest;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -69,8 +71,17 @@ record ReportFiles(List<ReportFile> files) {
     }
   }
 
+  /** The file that a name leads to, over all links; it need not exist yet. */
   private static Path absolute(Path path) {
-    return path.toAbsolutePath().normalize();
+    try {
+      Path file = WholeFile.behindLinks(path.toAbsolutePath());
+      if (Files.exists(file)) {
+        return file.toRealPath();
+      }
+      return file.resolveSibling("").toRealPath().resolve(file.getName(file.getNameCount() - 1));
+    } catch (IOException e) {
+      return path.toAbsolutePath().normalize();
+    }
   }
 
   private static Path path(String name) {

@@ -80,7 +80,7 @@ final class WholeFile {
   }
 
   /** The file at the end of a chain of links, which need not exist yet. */
-  private static Path behindLinks(Path file) throws IOException {
+  static Path behindLinks(Path file) throws IOException {
     Path end = file;
     for (int links = 0; Files.isSymbolicLink(end); links++) {
       if (links == MOST_LINKS) {

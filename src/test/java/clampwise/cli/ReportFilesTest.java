@@ -83,6 +83,28 @@ class ReportFilesTest {
   }
 
   @Test
+  void noJobIsWrittenOverThroughALink() throws IOException {
+    Path job = Files.writeString(folder.resolve("job.json"), "job: J");
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), job);
+    Path also = Files.createSymbolicLink(folder.resolve("also"), folder);
+
+    assertThat(run("review", "--report", link.toString(), job.toString())).isEqualTo(2);
+    assertThat(run("review", "--report", job.toString(), link.toString())).isEqualTo(2);
+    assertThat(run("review", "--report", also + "/job.json", job.toString())).isEqualTo(2);
+    assertThat(job).content().isEqualTo("job: J");
+  }
+
+  @Test
+  void twoNamesOfOneFileAreOneFile() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("a.json"));
+
+    int code = run("review", "--report", in("a.json"), "--report", link.toString(), "job.yaml");
+
+    assertThat(code).isEqualTo(2);
+    assertThat(folder.resolve("a.json")).doesNotExist();
+  }
+
+  @Test
   void aFolderThatIsMissingIsSaidBeforeTheReview() {
     assertThat(run("review", "--report", in("no/a.json"), "job.yaml")).isEqualTo(2);
     assertThat(complaint()).contains("does not exist");
