@@ -10,12 +10,13 @@ import java.util.List;
 final class Chain {
 
   private static final double TICK_MM = 0.9;
+  private static final double TIER_MM = 2.3;
   private static final double LEAST_M = 0.001;
 
   private final Canvas canvas;
   private final double acrossMm;
   private final Unit unit;
-  private double otherSideEndMm = Double.NEGATIVE_INFINITY;
+  private final double[] otherSideEndsMm = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
 
   /**
    * A chain.
@@ -58,7 +59,10 @@ final class Chain {
     }
   }
 
-  /** Beside the line; where that is too short for it, at its other side if there is room. */
+  /**
+   * Beside the line; where that is too short for it, at its other side, in two tiers, if there is
+   * room.
+   */
   private void text(double lengthM, Point from, Point to, double turnDeg) {
     String text = lengthM < LEAST_M ? "" : QuantityPrint.text(lengthM, unit);
     double widthMm = Letters.widthMm(text, Style.SMALL_TEXT);
@@ -72,10 +76,14 @@ final class Chain {
       return;
     }
     double at = turnDeg == 0 ? middle.xMm() : -middle.yMm();
-    if (at - widthMm / 2 > otherSideEndMm) {
-      otherSideEndMm = at + widthMm / 2 + 0.8;
-      Point base = turnDeg == 0 ? middle.plus(0, 2.4) : middle.plus(2.4, 0);
-      canvas.turned(Style.SMALL_TEXT, base, text, turnDeg);
+    for (int tier = 0; tier < otherSideEndsMm.length; tier++) {
+      if (at - widthMm / 2 > otherSideEndsMm[tier]) {
+        otherSideEndsMm[tier] = at + widthMm / 2 + 0.8;
+        double awayMm = 2.4 + tier * TIER_MM;
+        Point base = turnDeg == 0 ? middle.plus(0, awayMm) : middle.plus(awayMm, 0);
+        canvas.turned(Style.SMALL_TEXT, base, text, turnDeg);
+        return;
+      }
     }
   }
 }

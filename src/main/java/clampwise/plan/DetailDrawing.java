@@ -12,8 +12,11 @@ import clampwise.job.ModuleType.ClampZone;
 import clampwise.plan.Drawn.Run;
 import clampwise.units.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Envelope;
 
@@ -95,12 +98,18 @@ final class DetailDrawing {
         .findFirst();
   }
 
-  /** The zones of the row that its clamps are in; of the strongest row where none is. */
+  /** The zones of all rows that its clamps are in; the widest where one of them is in none. */
   private void zones(List<Attachment> held) {
-    Optional<ClampZone> row =
-        held.stream().flatMap(a -> grip(a).stream()).flatMap(g -> g.row().stream()).findFirst();
-    row.or(() -> ClampZones.of(module.type(), module.clampedSide()).rows().stream().findFirst())
-        .ifPresent(this::zones);
+    List<Grip> grips = held.stream().flatMap(a -> grip(a).stream()).toList();
+    Set<ClampZone> rows = new LinkedHashSet<>();
+    if (grips.isEmpty() || grips.stream().anyMatch(grip -> grip.row().isEmpty())) {
+      ClampZones.of(module.type(), module.clampedSide()).widest().ifPresent(rows::add);
+    }
+    grips.stream()
+        .flatMap(grip -> grip.row().stream())
+        .sorted(Comparator.comparingDouble((ClampZone row) -> -row.zone().max().m()))
+        .forEach(rows::add);
+    rows.forEach(this::zones);
   }
 
   private void zones(ClampZone row) {

@@ -121,17 +121,20 @@ final class RoofDrawing {
   private void supports() {
     List<Run> runs = new ArrayList<>();
     for (double upM : plane.supports()) {
-      runs.add(across(upM));
+      runs.addAll(across(upM));
     }
     canvas.runs(Style.SUPPORT, runs, About.NOTHING);
     List<Run> laps = new ArrayList<>();
-    plane.endLapsM().forEach(upM -> laps.add(across(upM)));
+    plane.endLapsM().forEach(upM -> laps.addAll(across(upM)));
     canvas.runs(Style.END_LAP, laps, About.NOTHING);
   }
 
-  private Run across(double upM) {
-    Point left = frame.at(frame.view().getMinX(), upM);
-    return new Run(List.of(left, frame.at(frame.view().getMaxX(), upM)), false);
+  /** What the roof has of a line across it; all that is in sight where it has no outline. */
+  private List<Run> across(double upM) {
+    Coordinate left = new Coordinate(frame.view().getMinX(), upM);
+    Coordinate right = new Coordinate(frame.view().getMaxX(), upM);
+    Geometry line = Spots.SHAPES.createLineString(new Coordinate[] {left, right});
+    return frame.runs(plane.outline().map(line::intersection).orElse(line));
   }
 
   private void edge(PlaneEdge edge) {

@@ -1,6 +1,7 @@
 package clampwise.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
@@ -12,8 +13,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 
 /** What holds for the drawings of every example. */
@@ -101,5 +104,71 @@ class SheetsTest {
         }
       }
     }
+  }
+
+  private static List<Envelope> extents(PlanSheet sheet, String layer, Style... styles) {
+    return sheet.layers().stream()
+        .filter(l -> l.word().equals(layer))
+        .flatMap(l -> l.drawn().stream())
+        .filter(mark -> List.of(styles).contains(mark.style()))
+        .flatMap(SheetsTest::pieces)
+        .map(SheetsTest::extent)
+        .toList();
+  }
+
+  private static Stream<Drawn> pieces(Drawn drawn) {
+    return drawn instanceof Drawn.Lines lines
+        ? lines.runs().stream().map(r -> new Drawn.Lines(lines.style(), List.of(r), lines.about()))
+        : Stream.of(drawn);
+  }
+
+  /** A hip roof of 16 m at the eave and 6 m at the ridge is narrower the higher a purlin lies. */
+  @Test
+  void purlinsEndWhereTheRoofEnds() {
+    PlanSheet sheet = sheets(Path.of("examples/farmhouse/job.yaml")).get(0);
+    Envelope roof = extents(sheet, "roof", Style.ROOF).get(0);
+    double slope = (roof.getWidth() - roof.getWidth() * 6 / 16) / 2 / roof.getHeight();
+    assertThat(extents(sheet, "seams", Style.SUPPORT))
+        .isNotEmpty()
+        .allSatisfy(
+            purlin -> {
+              double upMm = roof.getMaxY() - purlin.getMinY();
+              assertThat(purlin.getMinX()).isCloseTo(roof.getMinX() + upMm * slope, within(0.1));
+              assertThat(purlin.getMaxX()).isCloseTo(roof.getMaxX() - upMm * slope, within(0.1));
+            });
+  }
+
+  /** The clamps of the dairy are in two rows of the table, 234 to 326 mm and 0 to 430 mm. */
+  @ParameterizedTest
+  @ValueSource(strings = {"dairy-l-shaped", "farmhouse", "packing-hall", "workshop-ribs"})
+  void clampsOfACleanModuleAreDrawnInItsZones(String job) {
+    PlanSheet sheet = sheets(Path.of("examples", job, "job.yaml")).get(0);
+    List<Envelope> zones = extents(sheet, "detail", Style.CLAMP_ZONE);
+    assertThat(extents(sheet, "detail", Style.ATTACHMENT_MID, Style.ATTACHMENT_END))
+        .hasSize(4)
+        .allMatch(clamp -> zones.stream().anyMatch(zone -> zone.covers(clamp.centre())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyDistanceOfAChainIsWritten(Path job) {
+    for (PlanSheet sheet : sheets(job)) {
+      everyDistanceIsWritten(sheet, "dimensions", 2);
+      everyDistanceIsWritten(sheet, "detail", 1);
+    }
+  }
+
+  /** A chain is a line and its ticks; distances are one fewer than ticks. */
+  private static void everyDistanceIsWritten(PlanSheet sheet, String layer, int chains) {
+    int lines = extents(sheet, layer, Style.DIMENSION).size();
+    assertThat(distances(sheet, layer)).hasSize(Math.max(lines - 2 * chains, 0));
+  }
+
+  private static List<Drawn> distances(PlanSheet sheet, String layer) {
+    return sheet.layers().stream()
+        .filter(l -> l.word().equals(layer))
+        .flatMap(l -> l.drawn().stream())
+        .filter(mark -> mark instanceof Drawn.Words w && w.text().matches("[0-9][-0-9. '\"a-z]*"))
+        .toList();
   }
 }
