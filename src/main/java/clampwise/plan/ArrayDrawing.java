@@ -115,13 +115,16 @@ final class ArrayDrawing {
     };
   }
 
-  /** A square; one that holds nothing is a triangle. */
   private Run mark(Attachment attachment) {
     Point middle = frame.at(attachment.alongM(), attachment.upM());
-    double half = ATTACHMENT_MM;
+    return mark(style(attachment.kind()), middle, ATTACHMENT_MM);
+  }
+
+  /** A square; one that holds nothing is a triangle. */
+  static Run mark(Style style, Point middle, double half) {
     Point right = middle.plus(half, half);
     Point left = middle.plus(-half, half);
-    return attachment.kind() == Attachment.Kind.NONE
+    return style == Style.ATTACHMENT_NONE
         ? new Run(List.of(left, right, middle.plus(0, -half)), true)
         : new Run(List.of(left, right, middle.plus(half, -half), middle.plus(-half, -half)), true);
   }

@@ -76,9 +76,12 @@ final class BondDrawing {
     canvas.add(new Drawn.Disc(Style.JUMPER, other, END_MM, About.NOTHING));
   }
 
-  /** The usual sign of a conductor to earth. */
   private void lug(PlacedModule module) {
-    Point top = low(module).plus(1.6, -0.8);
+    canvas.runs(Style.LUG, earth(low(module).plus(1.6, -0.8)), About.NOTHING);
+  }
+
+  /** The usual sign of a conductor to earth, below a point. */
+  static List<Run> earth(Point top) {
     List<Run> runs = new ArrayList<>();
     runs.add(new Run(List.of(top, top.plus(0, 1.2)), false));
     for (int i = 0; i < 3; i++) {
@@ -86,6 +89,6 @@ final class BondDrawing {
       double down = 1.2 + 0.5 * i;
       runs.add(new Run(List.of(top.plus(-half, down), top.plus(half, down)), false));
     }
-    canvas.runs(Style.LUG, runs, About.NOTHING);
+    return runs;
   }
 }

@@ -2,6 +2,7 @@ package clampwise.plan;
 
 import clampwise.finding.Severity;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** How a style looks, for the legend. */
@@ -43,7 +44,9 @@ final class Sample {
       case WARNING_MARK -> canvas.add(small(Severity.WARNING, at));
       case NOTE_MARK -> canvas.add(small(Severity.NOTE, at));
       case ATTACHMENT_MID, ATTACHMENT_END, ATTACHMENT_NONE ->
-          canvas.add(Drawn.box(style, at.plus(3, -0.7), at.plus(4.4, 0.7), About.NOTHING));
+          canvas.runs(
+              style, List.of(ArrayDrawing.mark(style, at.plus(3.7, 0), 0.7)), About.NOTHING);
+      case LUG -> canvas.runs(style, BondDrawing.earth(at.plus(3.7, -1.2)), About.NOTHING);
       case ZONE_MILD, ZONE_SEVERE, ZONE_WORST, ISLAND -> hatched(style, at, canvas);
       case CLEAR_PATH,
           OBSTACLE,

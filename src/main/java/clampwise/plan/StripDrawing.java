@@ -73,7 +73,7 @@ final class StripDrawing {
     }
     double step = frame.mm(stepM);
     for (int i = 0; i < 4; i++) {
-      Style style = i % 2 == 0 ? Style.ATTACHMENT_MID : Style.ATTACHMENT_END;
+      Style style = i % 2 == 0 ? Style.NORTH : Style.DIMENSION;
       canvas.add(
           Drawn.box(style, at.plus(i * step, 0), at.plus((i + 1) * step, 1.4), About.NOTHING));
     }

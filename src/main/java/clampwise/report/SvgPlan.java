@@ -20,6 +20,7 @@ import java.util.List;
 final class SvgPlan {
 
   private static final double GAP_MM = 8;
+  private static final double LINE_MM = 10;
 
   private final Appendable out;
 
@@ -27,26 +28,43 @@ final class SvgPlan {
     this.out = out;
   }
 
-  /** Writes all sheets of a run, one below the other. */
+  /** Writes all sheets of a run, one below the other, and below them what could not be drawn. */
   static void write(Run run, Appendable out) throws IOException {
     List<PlanSheet> sheets = new ArrayList<>();
+    List<String> undrawn = new ArrayList<>();
     for (Review review : run.reviews()) {
-      sheets.addAll(run.sheets(review));
+      List<PlanSheet> own = run.sheets(review);
+      sheets.addAll(own);
+      if (own.isEmpty()) {
+        undrawn.add(review.file());
+      }
     }
     SvgPlan svg = new SvgPlan(out);
+    double sheetsMm = Math.max(1, sheets.size()) * step() - GAP_MM;
+    double firstMm = sheets.isEmpty() ? 3 * LINE_MM : sheetsMm + 2 * LINE_MM;
+    double endMm = undrawn.isEmpty() ? 0 : firstMm + undrawn.size() * LINE_MM;
     svg.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    svg.open(PlanSheet.WIDTH_MM, Math.max(1, sheets.size()) * step() - GAP_MM, title(run));
+    svg.open(PlanSheet.WIDTH_MM, Math.max(sheetsMm, endMm), title(run));
     svg.put("<style>\n").put(styles("")).put("</style>\n");
     svg.put("<rect class=\"sheet\" width=\"100%\" height=\"100%\"/>\n");
-    for (int i = 0; i < sheets.size(); i++) {
-      svg.put("<g transform=\"translate(0 " + mm(i * step()) + ")\">\n");
-      svg.layers(sheets.get(i));
-      svg.put("</g>\n");
-    }
-    if (sheets.isEmpty()) {
-      svg.put("<text class=\"t-heading\" x=\"20\" y=\"30\">Nothing could be drawn.</text>\n");
-    }
+    svg.sheets(sheets);
+    svg.undrawn(undrawn, firstMm);
     svg.put("</svg>\n");
+  }
+
+  private void sheets(List<PlanSheet> sheets) throws IOException {
+    for (int i = 0; i < sheets.size(); i++) {
+      put("<g transform=\"translate(0 " + mm(i * step()) + ")\">\n");
+      layers(sheets.get(i));
+      put("</g>\n");
+    }
+  }
+
+  private void undrawn(List<String> files, double firstMm) throws IOException {
+    for (int i = 0; i < files.size(); i++) {
+      put("<text class=\"t-heading\" x=\"20\" y=\"" + mm(firstMm + i * LINE_MM) + "\">");
+      put("Nothing could be drawn of " + Markup.of(files.get(i)) + ".</text>\n");
+    }
   }
 
   /** Writes one sheet as an element of a page, which has the styles. */

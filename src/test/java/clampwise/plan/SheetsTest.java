@@ -171,4 +171,30 @@ class SheetsTest {
         .filter(mark -> mark instanceof Drawn.Words w && w.text().matches("[0-9][-0-9. '\"a-z]*"))
         .toList();
   }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void nothingIsExplainedThatIsNotDrawn(Path job) {
+    for (PlanSheet sheet : sheets(job)) {
+      List<Style> outside =
+          sheet.layers().stream()
+              .filter(layer -> !layer.word().equals("legend"))
+              .flatMap(layer -> layer.drawn().stream())
+              .map(Drawn::style)
+              .toList();
+      assertThat(drawn(sheet))
+          .extracting(Drawn::style)
+          .filteredOn(Sample::isExplained)
+          .allMatch(outside::contains);
+    }
+  }
+
+  /** A sample is as large and has as many strokes as what it stands for, so that it is known. */
+  @Test
+  void theSampleOfALugIsTheSignOnTheRoof() {
+    PlanSheet sheet = sheets(Path.of("examples/barn-junior/job.yaml")).get(0);
+    List<Envelope> sign = extents(sheet, "legend", Style.LUG);
+    assertThat(sign).hasSize(4);
+    assertThat(extents(sheet, "bonding", Style.LUG)).hasSize(3 * sign.size());
+  }
 }

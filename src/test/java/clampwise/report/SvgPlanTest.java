@@ -109,7 +109,17 @@ class SvgPlanTest {
   @Test
   void aReviewWithoutALayoutSaysSo() throws Exception {
     assertThat(drawn(SampleReview.full()).getDocumentElement().getTextContent())
-        .contains("Nothing could be drawn.");
+        .contains("Nothing could be drawn of ");
+  }
+
+  @Test
+  void aJobThatCouldNotBeReadIsNamedBelowThoseThatCould() throws Exception {
+    Review one = REVIEWER.review(Path.of("examples/boathouse/job.yaml"));
+    Review other = REVIEWER.review(Path.of("examples/missing.yaml"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ReportKind.SVG.write(new Run(List.of(one, other), "0"), out);
+    assertThat(out.toString(java.nio.charset.StandardCharsets.UTF_8))
+        .contains("Plane south", "Nothing could be drawn of examples/missing.yaml.");
   }
 
   @Test
