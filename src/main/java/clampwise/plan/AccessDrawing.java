@@ -25,7 +25,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 final class AccessDrawing {
 
   private static final int MOST_MODULES = 5000;
-  private static final int CORNER_STEPS = 2;
+  private static final int CORNER_STEPS = 8;
 
   private final PlaneLayout plane;
   private final List<Fact> facts;

@@ -17,6 +17,9 @@ import org.locationtech.jts.geom.LineSegment;
 /** The roof itself: zones, edges, seams, supports and what stands on it. */
 final class RoofDrawing {
 
+  private static final List<Style> GRADES =
+      List.of(Style.ZONE_ONE_UP, Style.ZONE_TWO_UP, Style.ZONE_THREE_UP, Style.ZONE_FOUR_UP);
+
   private static final double NEAREST_LINES_MM = 1;
   private static final double NEAREST_NUMBERS_MM = 6;
   private static final double OUTSIDE_MM = 4.5;
@@ -57,8 +60,8 @@ final class RoofDrawing {
   private void hatch(ZoneArea zone) {
     int rank = rank(zone);
     if (rank > 0) {
-      double apartM = frame.metres(rank == 1 ? 4 : 2.5);
-      Style style = rank == 1 ? Style.ZONE_MILD : rank == 2 ? Style.ZONE_SEVERE : Style.ZONE_WORST;
+      Style style = GRADES.get(rank - 1);
+      double apartM = frame.metres(rank % 2 == 1 ? 4 : 2.2);
       canvas.shape(style, Hatching.of(zone.area(), apartM, true), frame);
       if (rank > 2) {
         canvas.shape(style, Hatching.of(zone.area(), apartM, false), frame);
@@ -75,7 +78,7 @@ final class RoofDrawing {
                 .distinct()
                 .filter(other -> other < zone.severity())
                 .count();
-    return Math.min(milder, 3);
+    return Math.min(milder, GRADES.size());
   }
 
   private void border(ZoneArea zone) {

@@ -47,7 +47,8 @@ final class Sample {
           canvas.runs(
               style, List.of(ArrayDrawing.mark(style, at.plus(3.7, 0), 0.7)), About.NOTHING);
       case LUG -> canvas.runs(style, BondDrawing.earth(at.plus(3.7, -1.2)), About.NOTHING);
-      case ZONE_MILD, ZONE_SEVERE, ZONE_WORST, ISLAND -> hatched(style, at, canvas);
+      case ZONE_ONE_UP, ZONE_TWO_UP, ZONE_THREE_UP, ZONE_FOUR_UP, ISLAND ->
+          hatched(style, at, canvas);
       case CLEAR_PATH,
           OBSTACLE,
           KEEP_CLEAR,
@@ -66,12 +67,13 @@ final class Sample {
   }
 
   private static void hatched(Style style, Point at, Canvas canvas) {
-    double apart = style == Style.ZONE_MILD ? 2.4 : 1.4;
-    for (double along = 0; along < 6.5; along += apart) {
-      canvas.line(style, at.plus(along, 1.2), at.plus(along + 2.4 > 7.5 ? 7.5 : along + 2.4, -1.2));
-      if (style == Style.ZONE_WORST) {
-        canvas.line(
-            style, at.plus(along, -1.2), at.plus(along + 2.4 > 7.5 ? 7.5 : along + 2.4, 1.2));
+    boolean wide = style == Style.ZONE_ONE_UP || style == Style.ZONE_THREE_UP;
+    boolean crossed = style == Style.ZONE_THREE_UP || style == Style.ZONE_FOUR_UP;
+    for (double along = 0; along < 6.5; along += wide ? 2.4 : 1.3) {
+      double end = Math.min(along + 2.4, 7.5);
+      canvas.line(style, at.plus(along, 1.2), at.plus(end, -1.2));
+      if (crossed) {
+        canvas.line(style, at.plus(along, -1.2), at.plus(end, 1.2));
       }
     }
   }

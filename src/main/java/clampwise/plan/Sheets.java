@@ -3,6 +3,7 @@ package clampwise.plan;
 import clampwise.facts.Facts;
 import clampwise.facts.bonding.BondingMap;
 import clampwise.facts.layout.FieldLayout;
+import clampwise.facts.layout.Grip;
 import clampwise.facts.layout.PlacedModule;
 import clampwise.facts.layout.PlaneLayout;
 import clampwise.facts.roof.Shown;
@@ -146,17 +147,31 @@ public final class Sheets {
             Cautions.NO_APPROVAL));
   }
 
-  /** The module of the first finding that shows at one; else the first of the plane. */
+  /** A module with a clamp in no clamp zone; else that of the first finding at one; else any. */
   private Optional<PlacedModule> shown(PlaneLayout plane) {
     List<PlacedModule> modules =
         plane.fields().stream().flatMap(field -> field.modules().stream()).toList();
+    return offZone(plane)
+        .or(() -> ofFindings(plane, modules))
+        .or(() -> modules.stream().findFirst());
+  }
+
+  private static Optional<PlacedModule> offZone(PlaneLayout plane) {
+    return plane.fields().stream()
+        .flatMap(field -> field.attachments().stream())
+        .flatMap(attachment -> attachment.grips().stream())
+        .filter(grip -> grip.row().isEmpty() && !grip.module().type().clampZones().isEmpty())
+        .map(Grip::module)
+        .findFirst();
+  }
+
+  private Optional<PlacedModule> ofFindings(PlaneLayout plane, List<PlacedModule> modules) {
     return findings.stream()
         .flatMap(finding -> finding.on(plane.name()).stream().limit(1))
         .flatMap(
             spot ->
                 modules.stream()
                     .filter(m -> spot.area().getEnvelopeInternal().equals(Spots.box(m))))
-        .findFirst()
-        .or(() -> modules.stream().findFirst());
+        .findFirst();
   }
 }

@@ -8,9 +8,10 @@ import java.util.Locale;
  * so that a copy in black and white, or an eye that tells no red from green, loses nothing.
  */
 public enum Style {
-  ZONE_MILD("wind zone, milder", Pen.line("#8a97a3", 0.13)),
-  ZONE_SEVERE("wind zone, more severe", Pen.line("#66727e", 0.13)),
-  ZONE_WORST("wind zone, most severe", Pen.line("#3f4952", 0.18)),
+  ZONE_ONE_UP("wind zone, next to the mildest", Pen.line("#8a97a3", 0.13)),
+  ZONE_TWO_UP("wind zone, two grades up", Pen.line("#66727e", 0.13)),
+  ZONE_THREE_UP("wind zone, three grades up", Pen.line("#66727e", 0.13)),
+  ZONE_FOUR_UP("wind zone, four grades up or more", Pen.line("#3f4952", 0.18)),
   ZONE_BORDER("border of a wind zone", Pen.line("#3f4952", 0.18, 3.0, 1.0, 0.6, 1.0)),
   CLEAR_PATH("wide enough for a pathway", Pen.fill("#dcebe6")),
   SETBACK("setback that is asked for", Pen.line("#0b6e5a", 0.25, 2.0, 1.0)),

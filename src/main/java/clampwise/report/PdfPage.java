@@ -89,6 +89,10 @@ final class PdfPage {
     for (SourceText source : review.sources()) {
       row("SHA-256 of " + source.file(), source.sha256());
     }
+    row(
+        "Parts",
+        "findings; what was not checked; cautions and room for remarks; plan drawings; last and"
+            + " longest, the calculation sheet for whoever follows the numbers");
     row("Reviewed with", "clampwise " + run.version());
     html.close();
   }
@@ -125,10 +129,10 @@ final class PdfPage {
       html.element("p", "No rule found anything to change. That is no approval.");
       return;
     }
-    html.element("h2", "Fix first").open("ol", "class", "first");
+    html.element("h2", "Fix first").open("ul", "class", "first");
     for (Finding finding : first) {
-      String number = order.number(finding).map(n -> " (" + n + ")").orElse("");
-      html.open("li").element("b", finding.title() + number);
+      String number = order.number(finding).map(n -> "No. " + n + ": ").orElse("");
+      html.open("li").element("b", number + finding.title());
       html.element("div", finding.message()).element("div", "Remedy: " + finding.remedy()).close();
     }
     html.close();

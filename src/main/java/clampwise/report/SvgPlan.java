@@ -80,7 +80,7 @@ final class SvgPlan {
   }
 
   private static String title(Run run) {
-    return run.reviews().isEmpty() ? "Plan" : "Plan of " + run.reviews().get(0).title();
+    return run.reviews().isEmpty() ? "Plan" : "Plan of " + TextReport.title(run.reviews().get(0));
   }
 
   private void open(double widthMm, double heightMm, String title) throws IOException {
