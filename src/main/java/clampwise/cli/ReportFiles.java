@@ -55,7 +55,7 @@ record ReportFiles(List<ReportFile> files) {
         "--report takes a file that ends in "
             + String.join(", ", known)
             + "; "
-            + name
+            + (name.isBlank() ? "an empty name" : name)
             + " does not"
             + Hint.of(Nearest.to(ending, known)));
   }

@@ -66,6 +66,12 @@ class ReportFilesTest {
   }
 
   @Test
+  void anEmptyNameIsSaidToBeOne() {
+    assertThat(run("review", "--report", "", "job.yaml")).isEqualTo(2);
+    assertThat(complaint()).contains("an empty name does not");
+  }
+
+  @Test
   void oneFileTakesOneReport() {
     String twice = in("x/../a.json");
 
