@@ -77,9 +77,15 @@ final class Canvas {
     return used;
   }
 
+  /** The layers on which something is drawn. */
   List<Layer> layers() {
     List<Layer> all = new ArrayList<>();
-    layers.forEach((word, drawn) -> all.add(new Layer(word, List.copyOf(drawn))));
+    layers.forEach(
+        (word, drawn) -> {
+          if (!drawn.isEmpty()) {
+            all.add(new Layer(word, List.copyOf(drawn)));
+          }
+        });
     return all;
   }
 }

@@ -3,8 +3,9 @@ package clampwise.plan;
 import java.util.Arrays;
 
 /**
- * The scale of a drawing. Metric steps are those of ISO 5455 with the usual ones between them;
- * imperial steps are the usual fractions of an inch to a foot, then an inch to so many feet.
+ * The scale of a drawing. Metric steps are those of ISO 5455 (from memory) with the usual ones
+ * between them; imperial steps are the usual fractions of an inch to a foot, then an inch to so
+ * many feet (common practice, no source).
  *
  * @param denominator how many times larger the roof is than the drawing
  * @param words how the scale is written on the sheet

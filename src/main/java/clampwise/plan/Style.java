@@ -3,9 +3,10 @@ package clampwise.plan;
 import java.util.Locale;
 
 /**
- * What the marks of a drawing stand for, and how each is drawn. Line widths are those of the usual
- * series of pens (0.13, 0.18, 0.25, 0.35, 0.5, 0.7 mm); kinds differ in width, dashes or hatching,
- * so that a copy in black and white, or an eye that tells no red from green, loses nothing.
+ * What the marks of a drawing stand for, and how each is drawn. Line widths are mostly those of the
+ * usual series of pens (0.13, 0.18, 0.25, 0.35, 0.5, 0.7 mm; common practice, no source); kinds
+ * differ in width, dashes or hatching, so that a copy in black and white, or an eye that tells no
+ * red from green, loses nothing.
  */
 public enum Style {
   ZONE_ONE_UP("wind zone, next to the mildest", Pen.line("#8a97a3", 0.13)),

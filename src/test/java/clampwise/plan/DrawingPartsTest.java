@@ -11,7 +11,7 @@ import org.locationtech.jts.geom.Geometry;
 
 class DrawingPartsTest {
 
-  /** ISO 5455 names 1:50, 1:100 and 1:200; 1:75 and 1:150 between them are common practice. */
+  /** ISO 5455, from memory: 1:50, 1:100; 1:75 and inches to a foot: common practice, no source. */
   @ParameterizedTest
   @CsvSource({
     "13.6, 5, false, 1:50",
