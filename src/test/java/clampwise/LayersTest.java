@@ -36,7 +36,7 @@ class LayersTest {
           .layer("rules")
           .definedBy(RULES)
           .layer("rulebook")
-          .definedBy("clampwise.rulebook..")
+          .definedBy("clampwise.rulebook..", "clampwise.policy..")
           .layer("facts")
           .definedBy(
               "clampwise.facts..",

@@ -8,6 +8,7 @@ import clampwise.job.RoofAttachment;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Parts and module types that a job may use by name, and the tables of the codes. */
 public record Catalogue(Parts parts, Named<ModuleType> modules, CodeTables codes) {
@@ -23,6 +24,11 @@ public record Catalogue(Parts parts, Named<ModuleType> modules, CodeTables codes
     return job.parts()
         .map(own -> new Catalogue(before(own, parts), both, codes))
         .orElseGet(() -> new Catalogue(parts, both, codes));
+  }
+
+  /** This catalogue for a house that puts limits of its own in place of shipped ones. */
+  public Catalogue with(UnaryOperator<Limits> house) {
+    return new Catalogue(parts, modules, codes.with(house));
   }
 
   /** A seam clamp or rib bracket by name. */

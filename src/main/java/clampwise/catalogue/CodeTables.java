@@ -7,11 +7,32 @@ import clampwise.calc.trail.Table;
 import clampwise.calc.wind.WindCode;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 
 /** Tables of the codes that ship with the program, each file read when it is first asked for. */
 public final class CodeTables {
 
-  private final Map<String, Tables> files = new ConcurrentHashMap<>();
+  private final Map<String, Tables> files;
+  private final UnaryOperator<Limits> house;
+
+  /** The tables as they ship. */
+  public CodeTables() {
+    this(new ConcurrentHashMap<>(), limits -> limits);
+  }
+
+  private CodeTables(Map<String, Tables> files, UnaryOperator<Limits> house) {
+    this.files = files;
+    this.house = house;
+  }
+
+  /**
+   * The same tables for a house that has limits of its own.
+   *
+   * @param own puts them in place of shipped ones
+   */
+  public CodeTables with(UnaryOperator<Limits> own) {
+    return new CodeTables(files, own);
+  }
 
   /** The wind standard with what stands when nothing is chosen. */
   public WindCode wind(AsceEdition edition, Limits limits) {
@@ -55,12 +76,12 @@ public final class CodeTables {
 
   /** What fire codes ask for, by rule set. */
   public Limits fire() {
-    return LimitsReader.fire();
+    return house.apply(LimitsReader.fire());
   }
 
   /** What a take-off assumes where a job does not say it. */
   public Limits takeoff() {
-    return LimitsReader.takeoff();
+    return house.apply(LimitsReader.takeoff());
   }
 
   /** All tables of a file of the shared data. */

@@ -50,7 +50,7 @@ final class ReviewCommand {
   }
 
   private static List<Review> shown(List<Review> reviews, ReviewOptions options) {
-    return options.quiet() ? reviews.stream().map(options.threshold()::reduce).toList() : reviews;
+    return options.quiet() ? reviews.stream().map(options::reduce).toList() : reviews;
   }
 
   private static void writeSheet(String file, List<Review> reviews) {
@@ -68,18 +68,18 @@ final class ReviewCommand {
     try {
       Review review = desk.review(job, console);
       reviews.add(review);
-      return exitCode(review, options.threshold());
+      return exitCode(review, options);
     } catch (RuntimeException | StackOverflowError e) {
       faults.report(job, e);
       return ExitCode.FAULT;
     }
   }
 
-  private static int exitCode(Review review, Threshold threshold) {
+  private static int exitCode(Review review, ReviewOptions options) {
     if (!review.problems().isEmpty()) {
       return ExitCode.UNUSABLE;
     }
-    return threshold.reachedBy(review) ? ExitCode.FINDINGS : ExitCode.CLEAR;
+    return options.fails(review) ? ExitCode.FINDINGS : ExitCode.CLEAR;
   }
 
   private CharSequence text(List<Review> reviews, ReviewOptions options) {

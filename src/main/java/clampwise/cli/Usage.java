@@ -3,6 +3,7 @@ package clampwise.cli;
 import clampwise.calc.trail.Measure;
 import clampwise.cli.ReviewOptions.Colouring;
 import clampwise.cli.ReviewOptions.Format;
+import clampwise.finding.Threshold;
 import clampwise.source.Nearest;
 import clampwise.units.Dimension;
 import clampwise.units.Parsed;
@@ -30,10 +31,16 @@ final class Usage {
         words(),
         format(quiet),
         quiet,
-        choice("--fail-on", Threshold.ERROR, Threshold.values()),
+        threshold(),
         choice("--color", Colouring.AUTO, Colouring.values()),
         sheet(),
         ReportFiles.of(values("--report"), words()));
+  }
+
+  private Optional<Threshold> threshold() {
+    return parsed.hasMatchedOption("--fail-on")
+        ? Optional.of(choice("--fail-on", Threshold.ERROR, Threshold.values()))
+        : Optional.empty();
   }
 
   private List<String> values(String option) {

@@ -48,6 +48,11 @@ public interface Fact {
     return Map.of();
   }
 
+  /** The load case that governs what is compared; empty where no loads are. */
+  default String loadCase() {
+    return "";
+  }
+
   /** How the measured value was got, where it was calculated. */
   default Optional<Chain> chain() {
     return Optional.empty();

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param comparison the worst measured number and its limit, where the rule compares numbers
  * @param places every place at which it shows, worst first
  * @param chain how the worst number was got, where it was calculated
+ * @param loadCase the load case that governs; empty where no loads are compared
  * @param follows the finding that brings this one with it, if it only follows from another
  */
 public record Finding(
@@ -35,11 +36,25 @@ public record Finding(
     Optional<Comparison> comparison,
     List<Place> places,
     Optional<Chain> chain,
+    String loadCase,
     Optional<FindingName> follows) {
 
-  /** The same finding as a consequence of another one. */
-  public Finding following(FindingName other) {
-    return new Finding(
+  /** A finding that compares no loads. */
+  public Finding(
+      String rule,
+      Severity severity,
+      String title,
+      String message,
+      String reason,
+      String remedy,
+      List<Basis> basis,
+      Subject cause,
+      Span at,
+      Optional<Comparison> comparison,
+      List<Place> places,
+      Optional<Chain> chain,
+      Optional<FindingName> follows) {
+    this(
         rule,
         severity,
         title,
@@ -52,12 +67,46 @@ public record Finding(
         comparison,
         places,
         chain,
-        Optional.of(other));
+        "",
+        follows);
+  }
+
+  /** The same finding as a consequence of another one. */
+  public Finding following(FindingName other) {
+    return with(severity, Optional.of(other));
+  }
+
+  /** The same finding where its rule weighs something else. */
+  public Finding weighing(Severity other) {
+    return other == severity ? this : with(other, follows);
+  }
+
+  /** The same finding on its own, where what it follows from is not open. */
+  public Finding leading() {
+    return follows.isEmpty() ? this : with(severity, Optional.empty());
+  }
+
+  private Finding with(Severity weight, Optional<FindingName> leader) {
+    return new Finding(
+        rule,
+        weight,
+        title,
+        message,
+        reason,
+        remedy,
+        basis,
+        cause,
+        at,
+        comparison,
+        places,
+        chain,
+        loadCase,
+        leader);
   }
 
   /** What it is known by. */
   public FindingName name() {
-    return new FindingName(rule, cause);
+    return new FindingName(rule, cause, loadCase);
   }
 
   /** Whether it stands on its own. */

@@ -1,4 +1,8 @@
 package clampwise.finding;
 
-/** What a finding is known by, whatever its numbers and lines are: the rule and the cause. */
-public record FindingName(String rule, Subject cause) {}
+/**
+ * What a finding is known by, whatever its numbers and lines are.
+ *
+ * @param loadCase the load case that governs it; empty where no loads are compared
+ */
+public record FindingName(String rule, Subject cause, String loadCase) {}

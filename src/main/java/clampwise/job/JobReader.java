@@ -57,6 +57,40 @@ public final class JobReader {
     return read(part, files, problems);
   }
 
+  /**
+   * The job of a file where a house writes something for jobs that do not say it themselves.
+   *
+   * @param under what stands where the job says nothing, each value with its place
+   */
+  public static Optional<Job> read(
+      SourceText text, Node.Mapping under, SourceFiles files, Problems problems) {
+    files.take(text);
+    YamlReader.Part part = YamlReader.readPart(text.file(), text.bytes(), problems);
+    Optional<Node> root =
+        part.root().map(job -> job instanceof Node.Mapping ? laid(under, job) : job);
+    return read(new YamlReader.Part(root, part.brokenAt()), files, problems);
+  }
+
+  /** The job keeps its own order and place, whatever is laid beneath it. */
+  private static Node laid(Node.Mapping under, Node job) {
+    Node.Mapping laid = (Node.Mapping) job;
+    for (Node.Entry entry : under.entries()) {
+      String key = entry.key().text();
+      Optional<Node> own = laid.get(key);
+      laid = laid.with(key, own.isPresent() ? beneath(entry.value(), own.get()) : entry.value());
+    }
+    return laid;
+  }
+
+  private static Node beneath(Node under, Node own) {
+    if (own.isEmpty()) {
+      return under;
+    }
+    return under instanceof Node.Mapping section && own instanceof Node.Mapping
+        ? laid(section, own)
+        : own;
+  }
+
   /** The job of a text that names no files. */
   public static Optional<Job> read(String name, String text, Problems problems) {
     YamlReader.Part part = YamlReader.readPart(name, text, problems);

@@ -2,9 +2,11 @@ package clampwise.review;
 
 import clampwise.facts.Facts;
 import clampwise.facts.loads.CalcSheet;
+import clampwise.finding.Accepted;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
+import clampwise.finding.Threshold;
 import clampwise.source.Problem;
 import clampwise.source.SourceText;
 import java.util.List;
@@ -21,6 +23,8 @@ import java.util.Optional;
  * @param notChecked what could not be judged, and why
  * @param coverage how far each rule got, in order of rule id
  * @param facts what the rules were asked about; none where nothing could be laid out
+ * @param accepted findings that somebody has answered for; they are not among the findings
+ * @param failOn from which severity on the house fails a job, if its policy says so
  * @param sources the files as they were read, the job first
  */
 public record Review(
@@ -31,6 +35,8 @@ public record Review(
     List<Finding> findings,
     List<NotChecked> notChecked,
     List<Coverage> coverage,
+    List<Accepted> accepted,
+    Optional<Threshold> failOn,
     Optional<Facts> facts,
     List<SourceText> sources) {
 
@@ -51,6 +57,8 @@ public record Review(
         findings,
         notChecked,
         coverage,
+        List.of(),
+        Optional.empty(),
         Optional.empty(),
         List.of());
   }
@@ -62,7 +70,13 @@ public record Review(
 
   /** The same review with only some of its findings. */
   public Review with(List<Finding> kept) {
-    return new Review(file, title, modules, problems, kept, notChecked, coverage, facts, sources);
+    return with(problems, kept, accepted);
+  }
+
+  /** The same review after somebody has answered for some of its findings. */
+  public Review with(List<Problem> unread, List<Finding> open, List<Accepted> answered) {
+    return new Review(
+        file, title, modules, unread, open, notChecked, coverage, answered, failOn, facts, sources);
   }
 
   /**

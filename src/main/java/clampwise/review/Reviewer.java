@@ -8,15 +8,18 @@ import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
 import clampwise.facts.OtherCores;
+import clampwise.finding.HouseRule;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
+import clampwise.policy.Policy;
+import clampwise.policy.PolicyFinder;
 import clampwise.rulebook.Judgement;
 import clampwise.rulebook.Rulebook;
-import clampwise.source.Problems;
 import clampwise.source.SourceFiles;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 
 /**
@@ -35,14 +38,31 @@ public final class Reviewer {
   private final Supplier<Catalogue> catalogue;
   private final Supplier<Limits> limits;
   private final Supplier<Rulebook> rulebook;
+  private final PolicyFinder policies;
 
-  /** A reviewer with the rules, limits and parts that ship with the program. */
+  /**
+   * A reviewer with the rules, limits and parts that ship with the program, under the policies that
+   * stand beside and above each job.
+   */
   public Reviewer() {
+    this(Optional.empty());
+  }
+
+  /**
+   * A reviewer with the rules, limits and parts that ship with the program.
+   *
+   * @param policy the one policy file that holds for every job; otherwise each job's own is found
+   */
+  public Reviewer(Optional<Path> policy) {
     // Done beside the reading of the job, the first needed first.
     OtherCores.begin(JobReader::prepare);
     this.catalogue = OtherCores.start(CatalogueReader::read);
     this.limits = OtherCores.start(LimitsReader::read);
     this.rulebook = OtherCores.start(Rulebook::prepared);
+    this.policies =
+        policy
+            .map(file -> PolicyFinder.of(file, this::ruleIds))
+            .orElseGet(() -> PolicyFinder.upward(this::ruleIds));
   }
 
   /**
@@ -52,10 +72,24 @@ public final class Reviewer {
    * @return what there is to say, even if the file does not exist or is no job at all
    */
   public Review review(Path file) {
-    Problems problems = new Problems();
-    SourceFiles files = SourceFiles.beside(file);
-    Optional<Job> job = JobReader.read(file, files, problems);
-    return review(SourceFiles.nameOf(file), job, files, problems);
+    Task task = new Task(SourceFiles.nameOf(file), policy(file), SourceFiles.beside(file));
+    Optional<byte[]> text = SourceFiles.read(file, task.problems());
+    return text.map(bytes -> review(task, bytes)).orElseGet(task::unread);
+  }
+
+  /** The policy in force for a job file, which need not exist. */
+  public Policy policy(Path file) {
+    return policies.of(file);
+  }
+
+  /** Ids of everything that a policy may weigh. */
+  public Set<String> ruleIds() {
+    Set<String> ids = new TreeSet<>();
+    rulebook.get().cards().forEach(card -> ids.add(card.id()));
+    for (HouseRule rule : HouseRule.values()) {
+      ids.add(rule.id());
+    }
+    return ids;
   }
 
   /**
@@ -66,43 +100,35 @@ public final class Reviewer {
    * @param files where the files lie that it names
    */
   public Review review(String name, byte[] text, SourceFiles files) {
-    Problems problems = new Problems();
-    return review(name, JobReader.read(name, text, files, problems), files, problems);
+    return review(new Task(name, policies.of(Path.of("job.yaml")), files), text);
   }
 
-  private Review review(String name, Optional<Job> job, SourceFiles files, Problems problems) {
-    return job.map(read -> judge(name, read, files, problems))
-        .orElseGet(
-            () ->
-                new Review(
-                    name,
-                    "",
-                    0,
-                    problems.sorted(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    Optional.empty(),
-                    files.taken()));
+  /**
+   * Reviews a text as if it were in a file, such as what an editor has not saved yet.
+   *
+   * @param file where it would stand; the files it names and its policy are looked for from there
+   * @param text the job, in UTF-8
+   */
+  public Review review(Path file, byte[] text) {
+    return review(new Task(SourceFiles.nameOf(file), policy(file), SourceFiles.beside(file)), text);
+  }
+
+  private Review review(Task task, byte[] text) {
+    return task.read(text).map(job -> judge(task, job)).orElseGet(task::unread);
   }
 
   private static int modules(Facts facts) {
     return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
   }
 
-  private Review judge(String name, Job read, SourceFiles files, Problems problems) {
-    Job job = References.check(read, catalogue.get(), problems);
-    Facts facts = Derivation.of(job, catalogue.get(), limits.get(), problems);
-    Judgement judgement = rulebook.get().judge(facts);
-    return new Review(
-        name,
-        job.job().value(),
-        modules(facts),
-        problems.sorted(),
-        judgement.findings(),
-        judgement.notChecked(),
-        judgement.coverage(),
-        Optional.of(facts),
-        files.taken());
+  private Review judge(Task task, Job read) {
+    Policy policy = task.policy();
+    Catalogue parts = catalogue.get();
+    Job job = References.check(read, parts, task.problems());
+    Catalogue house = policy.limits().isEmpty() ? parts : parts.with(policy.limits()::over);
+    Limits held = policy.limits().over(limits.get());
+    Facts facts = Derivation.of(job, house, held, task.problems());
+    Judgement judgement = rulebook.get().judge(facts, policy.weights());
+    return task.judged(job, facts, judgement, modules(facts));
   }
 }

@@ -54,6 +54,7 @@ final class FindingWriter {
         hits.get(0).place().comparison(),
         hits.stream().map(Hit::place).toList(),
         worst.chain(),
+        worst.loadCase(),
         Optional.empty());
   }
 

@@ -37,4 +37,14 @@ public record RuleCard(
     List<Basis> basis,
     String since,
     List<String> editions,
-    List<String> follows) {}
+    List<String> follows) {
+
+  /** The same card where a house gives its defects another weight. */
+  RuleCard weighing(Severity weight) {
+    return weight == severity
+        ? this
+        : new RuleCard(
+            id, topic, title, weight, judges, measured, limit, message, reason, remedy, basis,
+            since, editions, follows);
+  }
+}

@@ -3,6 +3,7 @@ package clampwise.rulebook;
 import clampwise.MadeByBuild;
 import clampwise.facts.Fact;
 import clampwise.facts.Facts;
+import clampwise.finding.Weights;
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
 import java.util.Map;
@@ -61,9 +62,14 @@ public final class Rulebook {
 
   /** Holds all facts against all rules. */
   public Judgement judge(Facts facts) {
+    return judge(facts, Weights.SHIPPED);
+  }
+
+  /** Holds all facts against the rules of a house that weighs them in its own way. */
+  public Judgement judge(Facts facts, Weights weights) {
     Report report = ask(facts.facts());
     engine.ifPresent(joining -> joining.apply(facts.facts(), report));
-    return new Verdict(cards(), components, facts, report).judgement();
+    return new Verdict(cards(), weights, components, facts, report).judgement();
   }
 
   /** Asks the rules that look at one fact at a time. */

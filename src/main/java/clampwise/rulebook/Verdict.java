@@ -8,9 +8,12 @@ import clampwise.facts.OtherCores;
 import clampwise.finding.Coverage;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
+import clampwise.finding.Subject;
+import clampwise.finding.Weights;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,15 +31,25 @@ final class Verdict {
           .thenComparing(NotChecked::subject)
           .thenComparing(NotChecked::reason);
 
+  private static final Subject POLICY = Subject.of("policy");
+
   private final List<RuleCard> cards;
+  private final Weights weights;
   private final Report report;
   private final Map<String, Long> asked;
   private final Map<String, List<Missing>> missing;
   private final Components components;
   private final StandardsInForce standards;
 
-  Verdict(List<RuleCard> cards, Components components, Facts facts, Report report) {
-    this.cards = cards;
+  Verdict(
+      List<RuleCard> cards, Weights weights, Components components, Facts facts, Report report) {
+    this.weights = weights;
+    this.cards =
+        weights.severities().isEmpty()
+            ? cards
+            : cards.stream()
+                .map(card -> card.weighing(weights.of(card.id(), card.severity())))
+                .toList();
     this.components = components;
     this.report = report;
     this.standards = StandardsInForce.of(facts.layout().job());
@@ -61,12 +74,20 @@ final class Verdict {
   }
 
   private Stream<Supplier<Finding>> findings(RuleCard card) {
+    if (weights.whyOff(card.id()).isPresent()) {
+      return Stream.empty();
+    }
     FindingWriter writer = new FindingWriter(components, card, standards);
     return Causes.of(report.facts(card.id())).entrySet().stream()
         .map(each -> () -> writer.write(each.getKey(), each.getValue()));
   }
 
   private Stream<NotChecked> gaps(RuleCard card) {
+    Optional<Weights.Off> off = weights.whyOff(card.id());
+    if (off.isPresent()) {
+      String reason = "switched off by the policy: " + off.get().reason();
+      return Stream.of(new NotChecked(card.id(), POLICY, reason, off.get().at()));
+    }
     return missing(card).stream()
         .map(
             missing ->
@@ -83,6 +104,10 @@ final class Verdict {
   }
 
   private Coverage coverage(RuleCard card) {
+    if (weights.whyOff(card.id()).isPresent()) {
+      int all = asked.getOrDefault(card.judges(), 0L).intValue() + missing(card).size();
+      return new Coverage(card.id(), 0, 0, all);
+    }
     int notMet = report.facts(card.id()).size();
     int met = asked.getOrDefault(card.judges(), 0L).intValue() - notMet;
     return new Coverage(card.id(), met, notMet, missing(card).size());

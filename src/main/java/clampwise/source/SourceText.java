@@ -27,6 +27,11 @@ public final class SourceText {
     return file;
   }
 
+  /** Its bytes, which nobody may change. */
+  public byte[] bytes() {
+    return bytes;
+  }
+
   /** Its lines, as positions count them; what is not UTF-8 shows as a replacement character. */
   public List<String> lines() {
     String text = new String(bytes, StandardCharsets.UTF_8);

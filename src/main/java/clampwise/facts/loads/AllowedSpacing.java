@@ -36,4 +36,10 @@ public record AllowedSpacing(
     double writtenM,
     double computedM,
     Optional<String> pattern)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

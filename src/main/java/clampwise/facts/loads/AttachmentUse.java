@@ -52,4 +52,10 @@ public record AttachmentUse(
     Optional<String> spacing,
     Optional<Chain> chain,
     Optional<Limit> limitFrom)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

@@ -44,6 +44,11 @@ public record ClipShare(
     Optional<Chain> chain)
     implements Fact {
 
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+
   boolean isAboveAll() {
     return forceN > mostN;
   }

@@ -40,4 +40,10 @@ public record ClipUse(
     Optional<String> roof,
     String spread,
     Optional<Chain> chain)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

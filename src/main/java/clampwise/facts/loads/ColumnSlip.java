@@ -43,4 +43,10 @@ public record ColumnSlip(
     int more,
     Optional<Chain> chain,
     Optional<Limit> limitFrom)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

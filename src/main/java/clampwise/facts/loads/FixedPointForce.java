@@ -42,4 +42,10 @@ public record FixedPointForce(
     double utilisation,
     double noteN,
     Optional<Chain> chain)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

@@ -44,4 +44,10 @@ public record ModuleUse(
     String stronger,
     Optional<Chain> chain,
     Optional<Limit> limitFrom)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}

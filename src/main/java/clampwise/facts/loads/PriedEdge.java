@@ -44,4 +44,10 @@ public record PriedEdge(
     double edgeN,
     int pried,
     String place)
-    implements Fact {}
+    implements Fact {
+
+  @Override
+  public String loadCase() {
+    return combination;
+  }
+}
