@@ -28,7 +28,7 @@ class LayersTest {
           .layer("cli")
           .definedBy("clampwise.cli..")
           .layer("report")
-          .definedBy("clampwise.report..")
+          .definedBy("clampwise.report..", "clampwise.gate..")
           .layer("plan")
           .definedBy("clampwise.plan..")
           .layer("review")

@@ -69,6 +69,16 @@ public enum HouseRule {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** Whether a rule is one of these. */
+  public static boolean is(String id) {
+    for (HouseRule rule : values()) {
+      if (rule.id().equals(id)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** How much its defects weigh unless the policy says otherwise. */
   public Severity severity() {
     return severity;
@@ -93,9 +103,10 @@ public enum HouseRule {
   }
 
   /** A finding about one that is back because of it, and weighs no more than that one. */
-  public Finding found(Finding back, Span at, Words words) {
+  public Finding found(Finding back, Subject cause, Span at, Words words) {
     Severity no = back.severity().compareTo(severity) > 0 ? back.severity() : severity;
-    return found(no, back.cause(), at, words, Optional.of(back.name()));
+    FindingName first = back.follows().orElseGet(back::name);
+    return found(no, cause, at, words, Optional.of(first));
   }
 
   private Finding found(

@@ -48,10 +48,8 @@ public final class PolicyFindings {
   private List<Finding> weighed() {
     List<Finding> kept = new ArrayList<>();
     for (Finding finding : found) {
-      if (policy.weights().whyOff(finding.rule()).isEmpty()) {
-        Severity weight = policy.weights().of(finding.rule(), finding.severity());
-        kept.add(finding.weighing(weight));
-      }
+      Severity weight = policy.weights().of(finding.rule(), finding.severity());
+      kept.add(finding.weighing(weight));
     }
     return kept;
   }

@@ -1,5 +1,6 @@
 package clampwise.policy;
 
+import clampwise.finding.HouseRule;
 import clampwise.job.Choice;
 import clampwise.job.Documents.SheetKind;
 import clampwise.job.Editions;
@@ -80,10 +81,19 @@ final class PolicyReader {
   }
 
   private void check(PolicyFile policy) {
-    policy.rules().all().forEach(rule -> known(rule.name(), "rule", rules));
+    policy.rules().all().forEach(this::checkRule);
     List<String> kinds = words(SheetKind.values());
     policy.documents().all().forEach(item -> known(item.name(), "kind of document", kinds));
     policy.codes().ifPresent(this::checkCodes);
+  }
+
+  private void checkRule(Named.Item<PolicyFile.Rule> rule) {
+    known(rule.name(), "rule", rules);
+    Choice<PolicyFile.Weight> weight = rule.value().severity();
+    if (weight.value() == PolicyFile.Weight.OFF && HouseRule.is(rule.name().value())) {
+      String expected = "error, warning or note: what a house writes itself is always asked about";
+      problems.add(Problem.of(weight.at(), "\"off\"", expected));
+    }
   }
 
   private void checkCodes(PolicyFile.Codes codes) {

@@ -17,6 +17,7 @@ import java.util.Optional;
  *
  * @param file the job file as the user named it
  * @param title what the job is called
+ * @param revision revision of the drawings, as the job names it; empty if it does not
  * @param modules modules that were laid out; of none nothing was reviewed
  * @param problems what could not be read
  * @param findings in the one order every report uses
@@ -30,6 +31,7 @@ import java.util.Optional;
 public record Review(
     String file,
     String title,
+    String revision,
     int modules,
     List<Problem> problems,
     List<Finding> findings,
@@ -52,6 +54,7 @@ public record Review(
     this(
         file,
         title,
+        "",
         modules,
         problems,
         findings,
@@ -76,7 +79,35 @@ public record Review(
   /** The same review after somebody has answered for some of its findings. */
   public Review with(List<Problem> unread, List<Finding> open, List<Accepted> answered) {
     return new Review(
-        file, title, modules, unread, open, notChecked, coverage, answered, failOn, facts, sources);
+        file,
+        title,
+        revision,
+        modules,
+        unread,
+        open,
+        notChecked,
+        coverage,
+        answered,
+        failOn,
+        facts,
+        sources);
+  }
+
+  /** The same review with the files that it rests on. */
+  public Review from(List<SourceText> files) {
+    return new Review(
+        file,
+        title,
+        revision,
+        modules,
+        problems,
+        findings,
+        notChecked,
+        coverage,
+        accepted,
+        failOn,
+        facts,
+        files);
   }
 
   /**

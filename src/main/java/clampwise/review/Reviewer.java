@@ -117,10 +117,6 @@ public final class Reviewer {
     return task.read(text).map(job -> judge(task, job)).orElseGet(task::unread);
   }
 
-  private static int modules(Facts facts) {
-    return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
-  }
-
   private Review judge(Task task, Job read) {
     Policy policy = task.policy();
     Catalogue parts = catalogue.get();
@@ -129,6 +125,6 @@ public final class Reviewer {
     Limits held = policy.limits().over(limits.get());
     Facts facts = Derivation.of(job, house, held, task.problems());
     Judgement judgement = rulebook.get().judge(facts, policy.weights());
-    return task.judged(job, facts, judgement, modules(facts));
+    return task.judged(job, facts, judgement);
   }
 }

@@ -4,6 +4,7 @@ import clampwise.facts.Facts;
 import clampwise.finding.Finding;
 import clampwise.job.Job;
 import clampwise.job.JobReader;
+import clampwise.job.Text;
 import clampwise.policy.Policy;
 import clampwise.policy.PolicyFindings;
 import clampwise.rulebook.Judgement;
@@ -44,11 +45,11 @@ record Task(String name, Policy policy, SourceFiles files, Problems problems) {
 
   /** The review of a job that could not be read. */
   Review unread() {
-    return review("", 0, new Judgement(List.of(), List.of(), List.of()), Optional.empty());
+    return review(Optional.empty(), new Judgement(List.of(), List.of(), List.of()));
   }
 
   /** The review of a job that the rules have judged. */
-  Review judged(Job job, Facts facts, Judgement judgement, int modules) {
+  Review judged(Job job, Facts facts, Judgement judgement) {
     List<Finding> asked = PolicyFindings.of(job, policy);
     List<Finding> all = new ArrayList<>(judgement.findings());
     all.addAll(asked);
@@ -56,14 +57,16 @@ record Task(String name, Policy policy, SourceFiles files, Problems problems) {
       all.sort(BY_SEVERITY);
     }
     Judgement whole = new Judgement(all, judgement.notChecked(), judgement.coverage());
-    return review(job.job().value(), modules, whole, Optional.of(facts));
+    return review(Optional.of(facts), whole);
   }
 
-  private Review review(String title, int modules, Judgement judgement, Optional<Facts> facts) {
+  private Review review(Optional<Facts> facts, Judgement judgement) {
+    Optional<Job> job = facts.map(known -> known.layout().job());
     return new Review(
         name,
-        title,
-        modules,
+        job.map(read -> read.job().value()).orElse(""),
+        job.flatMap(Job::revision).map(Text::value).orElse(""),
+        facts.map(Task::modules).orElse(0),
         unreadPlaces(),
         judgement.findings(),
         judgement.notChecked(),
@@ -72,6 +75,10 @@ record Task(String name, Policy policy, SourceFiles files, Problems problems) {
         policy.failOn(),
         facts,
         sources());
+  }
+
+  private static int modules(Facts facts) {
+    return facts.layout().fields().stream().mapToInt(field -> field.modules().size()).sum();
   }
 
   private List<Problem> unreadPlaces() {

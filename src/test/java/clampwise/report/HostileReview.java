@@ -76,6 +76,7 @@ final class HostileReview {
     return new Review(
         text,
         text,
+        text,
         2,
         List.of(new Problem(at(text), text, text, Optional.of(text))),
         findings,
