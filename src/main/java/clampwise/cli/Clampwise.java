@@ -2,6 +2,7 @@ package clampwise.cli;
 
 import clampwise.rulebook.RulePage;
 import clampwise.source.Nearest;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -46,8 +47,29 @@ final class Clampwise {
   private int dispatch(String... arguments) {
     Optional<ReviewOptions> plain = PlainReview.of(arguments);
     return plain.isPresent()
-        ? new ReviewCommand(console, desk.get()).run(plain.get())
+        ? new ReviewCommand(console, usualDesk()).run(plain.get())
         : parsed(arguments);
+  }
+
+  private Desk usualDesk() {
+    Desk shipped = desk.get();
+    return with(shipped, OwnRulesChoice.usual(console.environment()));
+  }
+
+  private Desk askedDesk(Usage usage) {
+    Desk shipped = desk.get();
+    return with(shipped, OwnRulesChoice.of(usage, console.environment()));
+  }
+
+  private Desk with(Desk shipped, Optional<OwnRulesChoice> own) {
+    return own.isPresent() ? shipped.with(own.get().read(console.environment())) : shipped;
+  }
+
+  /** The pages of the rules that ship, and of own ones. */
+  private Supplier<List<RulePage>> pages(Usage usage) {
+    List<RulePage> all = new ArrayList<>(rules.get());
+    OwnRulesChoice.of(usage, console.environment()).ifPresent(choice -> all.addAll(choice.pages()));
+    return () -> all;
   }
 
   private int parsed(String... arguments) {
@@ -65,9 +87,10 @@ final class Clampwise {
   private int run(ParseResult command) {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
-      case "review" -> new ReviewCommand(console, desk.get()).run(usage.review());
+      case "review" -> new ReviewCommand(console, askedDesk(usage)).run(usage.review());
       case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
-      case "explain" -> new ExplainCommand(console, rules).run(usage.words());
+      case "explain" -> new ExplainCommand(console, pages(usage)).run(usage.words());
+      case "rules" -> new RulesCommand(console).run(usage.words());
       case "calc" -> new CalcCommand(console).run(usage.calc());
       case "start" -> new StartCommand(console).run(usage.words().get(0));
       case "schema" -> new SchemaCommand(console).run(usage.schema());

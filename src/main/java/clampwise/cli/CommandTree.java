@@ -36,6 +36,7 @@ final class CommandTree {
     root.addSubcommand("review", review());
     root.addSubcommand("takeoff", takeoff());
     root.addSubcommand("explain", explain());
+    root.addSubcommand("rules", rules());
     root.addSubcommand("calc", calc());
     root.addSubcommand("start", start());
     root.addSubcommand("schema", schema());
@@ -80,6 +81,8 @@ final class CommandTree {
                 .paramLabel("FILE")
                 .description("Write a report; its ending says what. May be given again.")
                 .build())
+        .addOption(ownRules())
+        .addOption(flag(OwnRulesChoice.NONE, "No own rules, whatever else names a folder."))
         .addPositional(
             words("JOB", "1..*", "Job files to review; - reads one from standard input."));
   }
@@ -107,7 +110,14 @@ final class CommandTree {
 
   private static CommandSpec explain() {
     return command("explain", HelpTexts.EXPLAIN)
+        .addOption(ownRules())
+        .addOption(flag(OwnRulesChoice.NONE, "No own rules, whatever else names a folder."))
         .addPositional(words("RULE", "0..1", "Id of a rule; without one, all rules are listed."));
+  }
+
+  private static CommandSpec rules() {
+    return command("rules", HelpTexts.RULES)
+        .addPositional(words("WORD", "1..*", "test or list, then the folder of own rules."));
   }
 
   private static CommandSpec calc() {
@@ -164,6 +174,15 @@ final class CommandTree {
         .footerHeading("%n");
     return command.addOption(
         OptionSpec.builder("-h", "--help").usageHelp(true).description("Print this help.").build());
+  }
+
+  private static OptionSpec ownRules() {
+    return OptionSpec.builder(OwnRulesChoice.OPTION)
+        .type(String.class)
+        .arity("1")
+        .paramLabel("FOLDER")
+        .description("Rules of your own too; they are code, so name only what you trust.")
+        .build();
   }
 
   private static OptionSpec flag(String name, String description) {

@@ -1,6 +1,7 @@
 package clampwise.cli;
 
 import clampwise.review.Review;
+import clampwise.rulebook.OwnRules;
 
 /** Where jobs are reviewed. */
 @FunctionalInterface
@@ -12,4 +13,14 @@ interface Desk {
    * @param name path of the job file, or {@code -} for the console's standard input
    */
   Review review(String name, Console console);
+
+  /** The same desk with rules that a company wrote for itself. */
+  default Desk with(OwnRules own) {
+    return this;
+  }
+
+  /** Those rules. */
+  default OwnRules own() {
+    return OwnRules.NONE;
+  }
 }

@@ -33,6 +33,7 @@ record HelpTexts(String description, String... footer) {
           "  clampwise review --format json - < barn.yaml",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",
           "  clampwise review --report barn.html --report barn.sarif barn.yaml",
+          "  clampwise review --own-rules our-rules barn.yaml",
           "",
           "A report is what its ending says: .html and .pdf to read, .svg the drawing,",
           ".md a comment; .sarif, .xml (JUnit) and .json for programs; .csv the findings,",
@@ -58,6 +59,17 @@ record HelpTexts(String description, String... footer) {
           "Examples:",
           "  clampwise explain",
           "  clampwise explain frame-outside-mid-clamp-range");
+
+  static final HelpTexts RULES =
+      new HelpTexts(
+          "Tests rules of your own by the examples on their pages, or lists them.",
+          "Examples:",
+          "  clampwise rules test our-rules",
+          "  clampwise rules list our-rules",
+          "",
+          "Rules are code: name only a folder that you trust. How to write them:",
+          "docs/own-rules.md. Exit codes: 0 all hold, 1 an example fails,",
+          "2 wrong usage or a rule that cannot be used.");
 
   static final HelpTexts CALC =
       new HelpTexts(

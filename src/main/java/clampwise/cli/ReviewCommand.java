@@ -6,10 +6,12 @@ import clampwise.report.CalcSheetMarkdown;
 import clampwise.report.JsonReport;
 import clampwise.report.LineReport;
 import clampwise.report.Paint;
+import clampwise.report.ProblemLine;
 import clampwise.report.Run;
 import clampwise.report.Sheet;
 import clampwise.report.TextReport;
 import clampwise.review.Review;
+import clampwise.source.Problem;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +32,7 @@ final class ReviewCommand {
   /** Reviews every job; one that fails does not stop the others. */
   int run(ReviewOptions options) {
     List<Review> reviews = new ArrayList<>();
-    int worst = ExitCode.CLEAR;
+    int worst = ownRules();
     for (String job : options.jobs()) {
       worst = Math.max(worst, review(job, options, reviews));
     }
@@ -42,10 +44,19 @@ final class ReviewCommand {
     return worst;
   }
 
-  private static void writeFiles(ReviewOptions options, List<Review> reviews, int exitCode) {
+  /** Says what is wrong with own rules, which leaves them out and stops nothing else. */
+  private int ownRules() {
+    desk.own().notes().forEach(console::complain);
+    for (Problem problem : desk.own().problems()) {
+      console.complain("own rule left out: " + problem.at() + ": " + ProblemLine.of(problem));
+    }
+    return desk.own().problems().isEmpty() ? ExitCode.CLEAR : ExitCode.UNUSABLE;
+  }
+
+  private void writeFiles(ReviewOptions options, List<Review> reviews, int exitCode) {
     options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
     if (!options.reports().files().isEmpty()) {
-      options.reports().write(new Run(reviews, Version.text(), exitCode));
+      options.reports().write(new Run(reviews, Version.text(), exitCode, desk.own()));
     }
   }
 

@@ -2,19 +2,40 @@ package clampwise.cli;
 
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
+import clampwise.rulebook.OwnRules;
 import clampwise.source.Problem;
 import java.util.List;
 
-/** Reviews jobs by the rules that ship with the program. */
+/** Reviews jobs by the rules that ship with the program, and by a company's own. */
 final class ReviewDesk implements Desk {
 
-  private final Reviewer reviewer = new Reviewer();
-  private final JobSource<Review> jobs =
-      new JobSource<>(reviewer::review, reviewer::review, ReviewDesk::unreadable);
+  private final Reviewer reviewer;
+  private final OwnRules own;
+  private final JobSource<Review> jobs;
+
+  ReviewDesk() {
+    this(new Reviewer(), OwnRules.NONE);
+  }
+
+  private ReviewDesk(Reviewer reviewer, OwnRules own) {
+    this.reviewer = reviewer;
+    this.own = own;
+    this.jobs = new JobSource<>(reviewer::review, reviewer::review, ReviewDesk::unreadable);
+  }
 
   @Override
   public Review review(String name, Console console) {
     return jobs.take(name, console);
+  }
+
+  @Override
+  public Desk with(OwnRules added) {
+    return new ReviewDesk(reviewer.with(added), added);
+  }
+
+  @Override
+  public OwnRules own() {
+    return own;
   }
 
   private static Review unreadable(Problem problem) {

@@ -102,6 +102,11 @@ final class Usage {
         : flag("--takeoff") ? SchemaCommand.Of.TAKEOFF : SchemaCommand.Of.JOB;
   }
 
+  /** What was given with an option that takes one value. */
+  Optional<String> value(String option) {
+    return values(option).stream().findFirst();
+  }
+
   boolean flag(String name) {
     return parsed.hasMatchedOption(name);
   }

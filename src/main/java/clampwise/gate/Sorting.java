@@ -7,6 +7,7 @@ import clampwise.finding.HouseRule;
 import clampwise.finding.HouseRule.Words;
 import clampwise.finding.Weights;
 import clampwise.review.Review;
+import clampwise.rulebook.OwnRules;
 import clampwise.source.Nearest;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -65,6 +66,9 @@ final class Sorting {
   }
 
   private void idle(Answer answer) {
+    if (OwnRules.isElsewhere(answer.name().rule(), rules.get())) {
+      return;
+    }
     if (answer instanceof DeviationAnswer && !rules.get().contains(answer.name().rule())) {
       added.add(unknown(answer));
     } else if (isKnown(answer.name().rule()) && isFirst(answer)) {

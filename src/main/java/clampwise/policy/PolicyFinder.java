@@ -43,6 +43,11 @@ public final class PolicyFinder {
     return new PolicyFinder(Optional.of(named), rules);
   }
 
+  /** The same where policies may speak of other rules. */
+  public PolicyFinder speakingOf(Supplier<Collection<String>> others) {
+    return new PolicyFinder(named, others);
+  }
+
   /** The policy in force for a job file, which need not exist. */
   public Policy of(Path job) {
     Path folder = folder(job);

@@ -10,6 +10,7 @@ import clampwise.job.Named;
 import clampwise.job.RecordReader;
 import clampwise.job.Site;
 import clampwise.job.Text;
+import clampwise.rulebook.OwnRules;
 import clampwise.source.Nearest;
 import clampwise.source.Node;
 import clampwise.source.Overlay;
@@ -88,7 +89,9 @@ final class PolicyReader {
   }
 
   private void checkRule(Named.Item<PolicyFile.Rule> rule) {
-    known(rule.name(), "rule", rules);
+    if (!OwnRules.isElsewhere(rule.name().value(), rules)) {
+      known(rule.name(), "rule", rules);
+    }
     Choice<PolicyFile.Weight> weight = rule.value().severity();
     if (weight.value() == PolicyFile.Weight.OFF && HouseRule.is(rule.name().value())) {
       String expected = "error, warning or note: what a house writes itself is always asked about";

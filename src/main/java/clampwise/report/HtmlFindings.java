@@ -10,7 +10,6 @@ import clampwise.finding.FindingOrder.Group;
 import clampwise.finding.Severity;
 import clampwise.review.Review;
 import clampwise.rulebook.RulePage;
-import clampwise.rulebook.RulePages;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -29,14 +28,14 @@ final class HtmlFindings {
   private final Excerpts excerpts;
   private final Map<String, RulePage> pages = new TreeMap<>();
 
-  HtmlFindings(Html html, Review review, FindingOrder order, String ids) {
+  HtmlFindings(Html html, Run run, Review review, FindingOrder order, String ids) {
     this.html = html;
     this.order = order;
     this.ids = ids;
     this.excerpts = new Excerpts(review.sources());
     for (Finding finding : review.findings()) {
       if (!pages.containsKey(finding.rule())) {
-        RulePages.find(finding.rule()).ifPresent(page -> pages.put(finding.rule(), page));
+        run.page(finding.rule()).ifPresent(page -> pages.put(finding.rule(), page));
       }
     }
   }

@@ -86,7 +86,7 @@ final class HtmlReport {
     problems(review.problems());
     first(order, ids);
     new HtmlPlan(html, ids).write(sheets);
-    new HtmlFindings(html, review, order, ids).write();
+    new HtmlFindings(html, run, review, order, ids).write();
     new HtmlModules(html, review, order, ids).write();
     new HtmlNotChecked(html).write(review);
     html.close();

@@ -3,9 +3,13 @@ package clampwise.report;
 import clampwise.plan.PlanSheet;
 import clampwise.plan.Sheets;
 import clampwise.review.Review;
+import clampwise.rulebook.OwnRules;
+import clampwise.rulebook.RulePage;
+import clampwise.rulebook.RulePages;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A run that is reported on.
@@ -15,9 +19,14 @@ import java.util.Map;
  * @param exitCode how the run ends: 0 clear, 1 findings at or above the threshold, 2 unreadable
  *     input, 70 a fault of the program
  * @param drawn drawings that a report has asked for
+ * @param own rules of a company's own that were applied too
  */
 public record Run(
-    List<Review> reviews, String version, int exitCode, Map<Review, List<PlanSheet>> drawn) {
+    List<Review> reviews,
+    String version,
+    int exitCode,
+    Map<Review, List<PlanSheet>> drawn,
+    OwnRules own) {
 
   /** From this code on a run did not do all that was asked for. */
   private static final int FIRST_FAILURE = 2;
@@ -26,12 +35,22 @@ public record Run(
 
   /** A run of which nothing has been drawn yet. */
   public Run(List<Review> reviews, String version, int exitCode) {
-    this(reviews, version, exitCode, new IdentityHashMap<>());
+    this(reviews, version, exitCode, OwnRules.NONE);
+  }
+
+  /** A run by own rules too, of which nothing has been drawn yet. */
+  public Run(List<Review> reviews, String version, int exitCode, OwnRules own) {
+    this(reviews, version, exitCode, new IdentityHashMap<>(), own);
   }
 
   /** The drawings of one of its reviews, made once for all reports. */
   List<PlanSheet> sheets(Review review) {
     return drawn.computeIfAbsent(review, Sheets::of);
+  }
+
+  /** The page of a rule that ships or is a company's own. */
+  Optional<RulePage> page(String rule) {
+    return rule.startsWith(OwnRules.PREFIX) ? own.page(rule) : RulePages.find(rule);
   }
 
   /** A run that ends well. */

@@ -15,7 +15,8 @@ final class SarifNotes {
     NOT_READABLE("not-readable", "error", "Something in the input that cannot be read as meant."),
     NOT_CHECKED("not-checked", "note", "A rule could not be applied; this is not a pass."),
     NOTHING_REVIEWED("nothing-reviewed", "error", "A job has no module that could be reviewed."),
-    FAULT("fault", "error", "The program failed at a job, which was not reviewed.");
+    FAULT("fault", "error", "The program failed at a job, which was not reviewed."),
+    OWN_RULE("own-rule", "error", "A rule of the company's own is wrong and was left out.");
 
     private final String id;
     private final String level;
@@ -61,6 +62,19 @@ final class SarifNotes {
     }
     if (run.isFaulty()) {
       open(Kind.FAULT, Kind.FAULT.description);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    if (!run.own().problems().isEmpty()) {
+      ownRules(run.own().problems());
+    }
+  }
+
+  private void ownRules(List<Problem> problems) throws IOException {
+    json.writeArrayFieldStart("toolConfigurationNotifications");
+    for (Problem problem : problems) {
+      open(Kind.OWN_RULE, ProblemLine.of(problem) + ".");
+      at(problem.at());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -20,7 +20,7 @@ final class SarifReport {
   private SarifReport(Run run, JsonGenerator json) {
     this.json = json;
     this.run = run;
-    this.rules = new SarifRules(run.reviews());
+    this.rules = new SarifRules(run);
     this.places = new SarifPlaces(json);
   }
 

@@ -4,7 +4,6 @@ import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
 import clampwise.review.Review;
 import clampwise.rulebook.RuleCard;
-import clampwise.rulebook.RulePages;
 import clampwise.rulebook.Rulebook;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -27,15 +26,18 @@ final class SarifRules {
 
   private static final Pattern EXAMPLES = Pattern.compile("(?s)\n## Examples\n.*?(?=\n## |$)");
 
+  private final Run run;
   private final Map<String, RuleCard> cards = new TreeMap<>();
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<String> ids = new ArrayList<>();
   private final Map<String, Finding> found = new TreeMap<>();
 
-  SarifRules(List<Review> reviews) {
+  SarifRules(Run run) {
+    this.run = run;
     Rulebook.builtIn().cards().forEach(card -> cards.put(card.id(), card));
+    run.own().rules().cards().forEach(card -> cards.put(card.id(), card));
     Set<String> all = new TreeSet<>(cards.keySet());
-    for (Review review : reviews) {
+    for (Review review : run.reviews()) {
       for (Finding finding : review.findings()) {
         found.putIfAbsent(finding.rule(), finding);
       }
@@ -83,13 +85,16 @@ final class SarifRules {
     json.writeObjectFieldStart("properties");
     json.writeArrayFieldStart("tags");
     json.writeString(card.topic());
+    if (card.isOwn()) {
+      json.writeString("own");
+    }
     json.writeEndArray();
     json.writeStringField("since", card.since());
     json.writeEndObject();
   }
 
-  private static String page(String id) {
-    String page = RulePages.find(id).map(found -> found.text()).orElse("");
+  private String page(String id) {
+    String page = run.page(id).map(found -> found.text()).orElse("");
     return LINK.matcher(EXAMPLES.matcher(page).replaceAll("")).replaceAll("$1");
   }
 

@@ -14,6 +14,7 @@ import clampwise.job.JobReader;
 import clampwise.policy.Policy;
 import clampwise.policy.PolicyFinder;
 import clampwise.rulebook.Judgement;
+import clampwise.rulebook.OwnRules;
 import clampwise.rulebook.Rulebook;
 import clampwise.source.SourceFiles;
 import java.nio.file.Path;
@@ -63,6 +64,18 @@ public final class Reviewer {
         policy
             .map(file -> PolicyFinder.of(file, this::ruleIds))
             .orElseGet(() -> PolicyFinder.upward(this::ruleIds));
+  }
+
+  private Reviewer(Reviewer shipped, OwnRules own) {
+    this.catalogue = shipped.catalogue;
+    this.limits = shipped.limits;
+    this.rulebook = OtherCores.start(() -> shipped.rulebook.get().with(own));
+    this.policies = shipped.policies.speakingOf(this::ruleIds);
+  }
+
+  /** The same reviewer with rules that a company wrote for itself. */
+  public Reviewer with(OwnRules own) {
+    return new Reviewer(this, own);
   }
 
   /**
@@ -125,6 +138,7 @@ public final class Reviewer {
     Limits held = policy.limits().over(limits.get());
     Facts facts = Derivation.of(job, house, held, task.problems());
     Judgement judgement = rulebook.get().judge(facts, policy.weights());
+    judgement.failed().forEach(task.problems()::add);
     return task.judged(job, facts, judgement);
   }
 }

@@ -33,8 +33,15 @@ final class FactText {
                     .flatMap(
                         value ->
                             card.limit()
-                                .flatMap(limit -> components.number(fact, limit))
+                                .flatMap(limit -> limit(fact, measured, limit))
                                 .map(limit -> compare(fact, measured, value, limit))));
+  }
+
+  /** A component; or a quantity that an own rule writes down, in the unit of what is measured. */
+  private Optional<Double> limit(Fact fact, String measured, String limit) {
+    return card.writesLimit()
+        ? WrittenLimit.si(limit, Suffix.unit(measured, fact.shown()))
+        : components.number(fact, limit);
   }
 
   private static Comparison compare(Fact fact, String name, double measured, double limit) {
@@ -68,9 +75,14 @@ final class FactText {
     if (card.measured().equals(Optional.of(name)) && pair.isPresent()) {
       return pair.map(QuantityPrint.Pair::first);
     }
-    if (card.limit().equals(Optional.of(name)) && pair.isPresent()) {
+    if (card.limit().filter(limit -> isLimit(name, limit)).isPresent() && pair.isPresent()) {
       return pair.map(QuantityPrint.Pair::second);
     }
     return Optional.empty();
+  }
+
+  /** A limit that is written down as a quantity has no name but this one. */
+  private boolean isLimit(String name, String limit) {
+    return name.equals(limit) || name.equals("limit") && card.writesLimit();
   }
 }

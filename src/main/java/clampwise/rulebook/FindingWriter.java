@@ -68,7 +68,11 @@ final class FindingWriter {
    * practice where the rule names only standards of other places.
    */
   private List<Basis> basis(Fact fact) {
-    Optional<Basis> limit = fact.limitFrom().map(FindingWriter::basis).map(standards::inForce);
+    Optional<Basis> limit =
+        fact.limitFrom()
+            .filter(from -> card.usesLimitOfFact())
+            .map(FindingWriter::basis)
+            .map(standards::inForce);
     Stream<Basis> others =
         card.basis().stream()
             .filter(standards::hold)

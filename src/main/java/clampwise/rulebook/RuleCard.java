@@ -47,4 +47,26 @@ public record RuleCard(
             id, topic, title, weight, judges, measured, limit, message, reason, remedy, basis,
             since, editions, follows);
   }
+
+  /** Whether it is a rule of a company's own. */
+  public boolean isOwn() {
+    return id.startsWith(OwnRules.PREFIX);
+  }
+
+  /** Whether the limit is a quantity that the rule itself writes down. */
+  boolean writesLimit() {
+    return limit.isPresent() && Character.isDigit(limit.get().charAt(0));
+  }
+
+  /** Whether what the limit of the fact rests on is what the rule rests on too. */
+  boolean usesLimitOfFact() {
+    return !isOwn() || limit.isPresent() && !writesLimit();
+  }
+
+  /** The same card under another title. */
+  public RuleCard titled(String other) {
+    return new RuleCard(
+        id, topic, other, severity, judges, measured, limit, message, reason, remedy, basis, since,
+        editions, follows);
+  }
 }

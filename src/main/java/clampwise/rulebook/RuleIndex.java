@@ -12,16 +12,20 @@ public final class RuleIndex {
   public static final String FOLDER = "clampwise/rules/";
   public static final String MODELS = FOLDER + "models";
   public static final String PAGES = FOLDER + "pages";
+  public static final String FACTS = FOLDER + "facts";
+  public static final String BASE = FOLDER + "base/";
+  public static final String BASES = FOLDER + "bases";
+  public static final String STAMP = FOLDER + "stamp";
 
   private RuleIndex() {}
 
   /** The lines of a packed list. */
-  static List<String> lines(String name) {
+  public static List<String> lines(String name) {
     return text(name).orElse("").lines().toList();
   }
 
   /** A packed text. */
-  static Optional<String> text(String name) {
+  public static Optional<String> text(String name) {
     try (InputStream in = RuleIndex.class.getClassLoader().getResourceAsStream(name)) {
       return in == null
           ? Optional.empty()

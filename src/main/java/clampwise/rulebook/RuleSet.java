@@ -16,7 +16,11 @@ import org.drools.model.impl.ModelImpl;
  */
 public record RuleSet(List<RuleCard> cards, List<OneFactRule> single, List<String> models) {
 
-  static RuleSet of(List<Model> models) {
+  /** No rules at all. */
+  public static final RuleSet NONE = new RuleSet(List.of(), List.of(), List.of());
+
+  /** The rules of compiled models. */
+  public static RuleSet of(List<Model> models) {
     List<Rule> rules =
         models.stream()
             .flatMap(model -> model.getRules().stream())
@@ -31,6 +35,19 @@ public record RuleSet(List<RuleCard> cards, List<OneFactRule> single, List<Strin
   /** Whether a model has rules that are left to the engine. */
   static boolean joins(Model model) {
     return model.getRules().stream().anyMatch(RuleSet::joins);
+  }
+
+  /** The rules of a model that are left to the engine, each as a model of its own. */
+  static List<Model> joiningOneByOne(Model model) {
+    return model.getRules().stream()
+        .filter(RuleSet::joins)
+        .map(
+            rule ->
+                (Model)
+                    new ModelImpl(model.getName())
+                        .withRules(List.of(rule))
+                        .withGlobals(model.getGlobals()))
+        .toList();
   }
 
   /** The part of a model that is left to the engine. */

@@ -4,10 +4,12 @@ import clampwise.MadeByBuild;
 import clampwise.facts.Fact;
 import clampwise.facts.Facts;
 import clampwise.finding.Weights;
+import clampwise.source.Problem;
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
 
@@ -20,17 +22,24 @@ import org.drools.model.Model;
 public final class Rulebook {
   private final RuleSet rules;
   private final Optional<Engine> engine;
+  private final Optional<OwnJudge> own;
   private final Components components = new Components();
 
-  private Rulebook(RuleSet rules, List<Model> joining) {
+  private Rulebook(RuleSet rules, Optional<Engine> engine, Optional<OwnJudge> own) {
     this.rules = rules;
-    this.engine = joining.isEmpty() ? Optional.empty() : Optional.of(engine(joining));
+    this.engine = engine;
+    this.own = own;
+  }
+
+  private static Rulebook of(RuleSet rules, List<Model> joining) {
+    Optional<Engine> engine = joining.isEmpty() ? Optional.empty() : Optional.of(engine(joining));
+    return new Rulebook(rules, engine, Optional.empty());
   }
 
   /** The rules that ship with the program. */
   public static Rulebook builtIn() {
     RuleSet rules = shipped();
-    return new Rulebook(rules, rules.models().stream().map(Rulebook::model).toList());
+    return of(rules, rules.models().stream().map(Rulebook::model).toList());
   }
 
   /** The rules that ship with the program, ready for the first job. */
@@ -43,7 +52,12 @@ public final class Rulebook {
   /** Rules compiled elsewhere. */
   public static Rulebook of(List<Model> models) {
     RuleSet rules = RuleSet.of(models);
-    return new Rulebook(rules, models.stream().filter(RuleSet::joins).toList());
+    return of(rules, models.stream().filter(RuleSet::joins).toList());
+  }
+
+  /** The same rules and those of a company's own. */
+  public Rulebook with(OwnRules added) {
+    return new Rulebook(rules, engine, Optional.of(new OwnJudge(added)));
   }
 
   @MadeByBuild
@@ -53,7 +67,7 @@ public final class Rulebook {
 
   /** What each rule says of itself, in order of their ids. */
   public List<RuleCard> cards() {
-    return rules.cards();
+    return own.isPresent() ? own.get().with(rules.cards()) : rules.cards();
   }
 
   RuleSet rules() {
@@ -69,7 +83,15 @@ public final class Rulebook {
   public Judgement judge(Facts facts, Weights weights) {
     Report report = ask(facts.facts());
     engine.ifPresent(joining -> joining.apply(facts.facts(), report));
-    return new Verdict(cards(), weights, components, facts, report).judgement();
+    Map<String, Problem> failed =
+        own.isPresent() ? own.get().apply(facts.facts(), report) : Map.of();
+    List<RuleCard> sound = failed.isEmpty() ? cards() : without(failed.keySet());
+    Judgement judgement = new Verdict(sound, weights, components, facts, report).judgement();
+    return failed.isEmpty() ? judgement : judgement.without(List.copyOf(failed.values()));
+  }
+
+  private List<RuleCard> without(Set<String> ids) {
+    return cards().stream().filter(card -> !ids.contains(card.id())).toList();
   }
 
   /** Asks the rules that look at one fact at a time. */

@@ -3,20 +3,19 @@ package clampwise.rulebook;
 import clampwise.catalogue.Catalogue;
 import clampwise.catalogue.CatalogueReader;
 import clampwise.catalogue.LimitsReader;
-import clampwise.catalogue.References;
 import clampwise.facts.Derivation;
 import clampwise.facts.Facts;
-import clampwise.job.Job;
 import clampwise.job.JobReader;
+import clampwise.rulebook.example.BaseJobs;
+import clampwise.rulebook.example.ExampleFacts;
+import clampwise.rulebook.example.PageExample;
 import clampwise.source.Node;
 import clampwise.source.Overlay;
 import clampwise.source.Problems;
 import clampwise.source.YamlReader;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -31,11 +30,7 @@ final class ExampleJobs {
 
   /** The facts of an example; fails on anything the reader does not understand. */
   static Facts facts(PageExample example) {
-    Problems problems = new Problems();
-    Node base = tree(BASES.resolve(example.base() + ".yaml"), problems);
-    Node over = YamlReader.read(example.page(), example.yaml(), problems).orElse(base);
-    Optional<Job> job = JobReader.read(example.page(), Overlay.lay(base, over), problems);
-    return facts(job, problems);
+    return new ExampleFacts(new BaseJobs(Optional.empty())).of(example);
   }
 
   /** The facts of an example with more laid over it; its problems do not matter. */
@@ -50,22 +45,6 @@ final class ExampleJobs {
         .orElseThrow();
   }
 
-  /** The facts of a base job as it stands. */
-  static Facts facts(Path base) {
-    Problems problems = new Problems();
-    return facts(JobReader.read(base, problems), problems);
-  }
-
-  private static Facts facts(Optional<Job> job, Problems problems) {
-    job.ifPresent(read -> References.check(read, NOTHING, problems));
-    Optional<Facts> facts =
-        job.map(read -> Derivation.of(read, NOTHING, LimitsReader.read(), problems));
-    if (!problems.isEmpty() || facts.isEmpty()) {
-      throw new AssertionError("the example cannot be read:\n" + text(problems));
-    }
-    return facts.get();
-  }
-
   /** Lines of the example where findings of a rule point; 0 for a place outside the example. */
   static SortedSet<Integer> lines(Judgement judgement, String rule, PageExample example) {
     return judgement.findings().stream()
@@ -73,14 +52,6 @@ final class ExampleJobs {
         .map(finding -> finding.at())
         .map(at -> at.file().equals(example.page()) ? at.start().line() : 0)
         .collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  static List<Path> bases() {
-    try (var files = Files.list(BASES)) {
-      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static Node tree(Path file, Problems problems) {

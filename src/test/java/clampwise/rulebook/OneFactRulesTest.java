@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import clampwise.facts.Fact;
 import clampwise.rulebook.build.RuleFolder;
+import clampwise.rulebook.example.PageExample;
+import clampwise.rulebook.example.PageText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

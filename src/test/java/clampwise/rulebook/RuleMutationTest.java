@@ -8,6 +8,8 @@ import clampwise.rulebook.RuleMutants.Mutant;
 import clampwise.rulebook.build.RuleErrors;
 import clampwise.rulebook.build.RuleFolder;
 import clampwise.rulebook.build.RuleText;
+import clampwise.rulebook.example.PageExample;
+import clampwise.rulebook.example.PageText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

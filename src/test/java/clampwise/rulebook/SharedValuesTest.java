@@ -3,6 +3,8 @@ package clampwise.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clampwise.finding.Finding;
+import clampwise.rulebook.example.PageExample;
+import clampwise.rulebook.example.PageText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

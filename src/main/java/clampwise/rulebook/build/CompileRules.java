@@ -15,7 +15,6 @@ import java.util.Map;
  * rules nor facts changed.
  */
 public final class CompileRules {
-  private static final String STAMP = RuleIndex.FOLDER + "stamp";
   private static final String WRITTEN = RuleIndex.FOLDER + "written";
 
   private final RuleFolder rules;
@@ -33,14 +32,16 @@ public final class CompileRules {
 
   private void run() throws IOException, RuleErrors {
     String stamp = Stamp.of(rules, classes);
-    if (!stamp.equals(read(STAMP))) {
+    if (!stamp.equals(read(RuleIndex.STAMP))) {
       List<RuleText> texts = rules.rules();
       checkForm(texts);
       RuleCompiler.Compiled compiled = new RuleCompiler().compile(texts);
       removeOld();
       write(compiled);
       packPages(texts);
-      write(STAMP, List.of(stamp));
+      packBases();
+      write(RuleIndex.FACTS, FactClasses.in(classes));
+      write(RuleIndex.STAMP, List.of(stamp));
     }
   }
 
@@ -74,6 +75,17 @@ public final class CompileRules {
       index.add(rule.topic() + " " + rule.id() + " " + rule.note("severity"));
     }
     write(RuleIndex.PAGES, index);
+  }
+
+  private void packBases() throws IOException {
+    List<String> names = new ArrayList<>();
+    Files.createDirectories(classes.resolve(RuleIndex.BASE));
+    for (Path base : rules.bases()) {
+      String file = base.getFileName().toString();
+      Files.copy(base, classes.resolve(RuleIndex.BASE + file), REPLACE_EXISTING);
+      names.add(file.substring(0, file.lastIndexOf('.')));
+    }
+    write(RuleIndex.BASES, names);
   }
 
   private static String page(String id) {

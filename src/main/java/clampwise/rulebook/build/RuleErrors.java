@@ -1,6 +1,7 @@
 package clampwise.rulebook.build;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Rules that do not compile. */
 public final class RuleErrors extends Exception {
@@ -16,5 +17,15 @@ public final class RuleErrors extends Exception {
     return String.valueOf(getMessage())
         .lines()
         .anyMatch(line -> line.startsWith(rule.file() + ": "));
+  }
+
+  /** What is said of a rule, one line an error. */
+  String about(RuleText rule) {
+    String start = rule.file() + ": ";
+    return String.valueOf(getMessage())
+        .lines()
+        .filter(line -> line.startsWith(start))
+        .map(line -> line.substring(start.length()))
+        .collect(Collectors.joining("\n"));
   }
 }

@@ -25,6 +25,13 @@ public record RuleFolder(Path root) {
     return files(".md");
   }
 
+  /** The base jobs in order of their names. */
+  public List<Path> bases() throws IOException {
+    try (Stream<Path> all = Files.list(root.resolve(BASE_JOBS))) {
+      return all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
   /** The page of a rule. */
   public Path page(RuleText rule) {
     return root.resolve(rule.topic()).resolve(rule.id() + ".md");
@@ -34,7 +41,7 @@ public record RuleFolder(Path root) {
     if (!Files.isDirectory(root)) {
       return List.of();
     }
-    try (Stream<Path> all = Files.walk(root)) {
+    try (Stream<Path> all = Files.walk(root, 2)) {
       return all.filter(file -> file.toString().endsWith(ending))
           .filter(this::inTopic)
           .sorted()

@@ -26,6 +26,7 @@ final class Stamp {
         stamp.add(rule.file(), rule.text().getBytes(StandardCharsets.UTF_8));
       }
       stamp.addAll(rules.pages());
+      stamp.addAll(rules.bases());
       stamp.addAll(classFiles(classes.resolve("clampwise/facts")));
       stamp.addAll(classFiles(classes.resolve("clampwise/rulebook")));
       return HexFormat.of().formatHex(stamp.digest.digest());

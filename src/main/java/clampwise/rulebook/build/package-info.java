@@ -1,3 +1,5 @@
-/** Turns rule texts into classes while the program is built; no part of a run. */
+/**
+ * Turns rule texts into classes: those that ship while the program is built, own ones at first use.
+ */
 @org.jspecify.annotations.NullMarked
 package clampwise.rulebook.build;

@@ -1,5 +1,6 @@
-package clampwise.rulebook;
+package clampwise.rulebook.example;
 
+import clampwise.rulebook.RulePage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
@@ -8,8 +9,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A rule page taken apart. */
-record PageText(String name, List<String> lines) {
-  static final List<String> HEADINGS =
+public record PageText(String name, List<String> lines) {
+
+  /** What every page is divided into. */
+  public static final List<String> HEADINGS =
       List.of(
           "What is checked",
           "Why it matters",
@@ -17,14 +20,17 @@ record PageText(String name, List<String> lines) {
           "Examples",
           "How to correct",
           "Sources");
+
   private static final Pattern BASE = Pattern.compile("# base: ([\\w-]+)");
   private static final Pattern MARK = Pattern.compile("# <- finding\\s*$");
 
-  static PageText of(RulePage page) {
+  /** Takes a page apart. */
+  public static PageText of(RulePage page) {
     return new PageText(page.id() + ".md", page.text().lines().toList());
   }
 
-  List<String> headings() {
+  /** Its headings in their order. */
+  public List<String> headings() {
     return lines.stream()
         .filter(l -> l.startsWith("## "))
         .map(l -> l.substring(3).strip())
@@ -32,7 +38,7 @@ record PageText(String name, List<String> lines) {
   }
 
   /** The text below a heading. */
-  String section(String heading) {
+  public String section(String heading) {
     int from = lines.indexOf("## " + heading) + 1;
     int to = from;
     while (to < lines.size() && !lines.get(to).startsWith("## ")) {
@@ -41,7 +47,8 @@ record PageText(String name, List<String> lines) {
     return String.join("\n", lines.subList(from, to)).strip();
   }
 
-  List<PageExample> examples() {
+  /** Its examples in their order. */
+  public List<PageExample> examples() {
     List<PageExample> examples = new ArrayList<>();
     String title = "";
     for (int i = 0; i < lines.size(); i++) {
@@ -59,14 +66,15 @@ record PageText(String name, List<String> lines) {
     StringBuilder yaml = new StringBuilder("\n".repeat(first));
     SortedSet<Integer> marked = new TreeSet<>();
     int last = first;
-    while (!lines.get(last).startsWith("```")) {
+    while (last < lines.size() && !lines.get(last).startsWith("```")) {
       yaml.append(lines.get(last)).append('\n');
       if (MARK.matcher(lines.get(last)).find()) {
         marked.add(last + 1);
       }
       last++;
     }
-    return new PageExample(name, title, base(lines.get(first)), yaml.toString(), marked);
+    return new PageExample(
+        name, title, base(first < lines.size() ? lines.get(first) : ""), yaml.toString(), marked);
   }
 
   private static String base(String line) {

@@ -1,4 +1,4 @@
-package clampwise.rulebook;
+package clampwise.rulebook.example;
 
 import java.util.List;
 import java.util.SortedSet;
@@ -12,10 +12,14 @@ import java.util.SortedSet;
  * @param yaml its text, moved down by empty lines so that its lines are those of the page
  * @param marked lines of the page where a finding must point
  */
-record PageExample(String page, String title, String base, String yaml, SortedSet<Integer> marked) {
-  static final List<String> KINDS = List.of("Fires:", "Silent:", "At the limit:");
+public record PageExample(
+    String page, String title, String base, String yaml, SortedSet<Integer> marked) {
 
-  boolean isOf(String kind) {
+  /** How titles of examples begin. */
+  public static final List<String> KINDS = List.of("Fires:", "Silent:", "At the limit:");
+
+  /** Whether it is an example of one of these kinds. */
+  public boolean isOf(String kind) {
     return title.startsWith(kind);
   }
 }

@@ -1,0 +1,3 @@
+/** The examples on rule pages, which are the tests of the rules. */
+@org.jspecify.annotations.NullMarked
+package clampwise.rulebook.example;
