@@ -29,12 +29,16 @@ class LayersTest {
           .definedBy("clampwise.cli..")
           .layer("report")
           .definedBy("clampwise.report..", "clampwise.gate..")
+          .layer("batch")
+          .definedBy("clampwise.batch..")
           .layer("plan")
           .definedBy("clampwise.plan..")
           .layer("review")
           .definedBy("clampwise.review..")
           .layer("rules")
           .definedBy(RULES)
+          .layer("repository")
+          .definedBy("clampwise.repository..")
           .layer("rulebook")
           .definedBy("clampwise.rulebook..", "clampwise.policy..")
           .layer("facts")
@@ -51,19 +55,24 @@ class LayersTest {
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("report")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("batch")
+          .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("plan")
           .mayOnlyBeAccessedByLayers("report")
           .whereLayer("review")
-          .mayOnlyBeAccessedByLayers("cli", "report", "plan")
+          .mayOnlyBeAccessedByLayers("cli", "report", "batch", "plan")
           .whereLayer("rules")
           .mayNotBeAccessedByAnyLayer()
+          .whereLayer("repository")
+          .mayOnlyBeAccessedByLayers("cli", "batch", "report")
           .whereLayer("rulebook")
           .mayOnlyBeAccessedByLayers("cli", "report", "plan", "review", "rules")
           .whereLayer("facts")
-          .mayOnlyBeAccessedByLayers("cli", "report", "plan", "review", "rules", "rulebook")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "report", "batch", "plan", "review", "rules", "rulebook", "repository")
           .whereLayer("job")
           .mayOnlyBeAccessedByLayers(
-              "cli", "report", "plan", "review", "rules", "rulebook", "facts");
+              "cli", "report", "batch", "plan", "review", "rules", "rulebook", "facts");
 
   @ArchTest
   static final ArchRule GROUND_FLOOR_NEEDS_ONLY_THE_JDK =
@@ -106,7 +115,10 @@ class LayersTest {
       noClasses()
           .that(
               resideOutsideOfPackages(
-                  "clampwise.job..", "clampwise.catalogue..", "clampwise.report.."))
+                  "clampwise.job..",
+                  "clampwise.catalogue..",
+                  "clampwise.report..",
+                  "clampwise.batch.."))
           .should()
           .dependOnClassesThat(resideInAnyPackage("com.fasterxml.jackson.."));
 
@@ -130,6 +142,13 @@ class LayersTest {
           .that(resideOutsideOfPackages("clampwise.source.."))
           .should()
           .dependOnClassesThat(resideInAnyPackage("org.snakeyaml..", "org.apache.commons.csv.."));
+
+  @ArchTest
+  static final ArchRule GIT_IN_THE_REPOSITORY =
+      noClasses()
+          .that(resideOutsideOfPackages("clampwise.repository.."))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.eclipse.jgit.."));
 
   @ArchTest
   static final ArchRule NO_STATIC_STATE =

@@ -45,6 +45,14 @@ final class CommandTree {
   }
 
   private static CommandSpec review() {
+    CommandSpec review = reviewOfEach();
+    ManyUsage.options().forEach(review::addOption);
+    return review.addPositional(
+        words("JOB", "1..*", "Job files, folders or patterns; - reads one from standard input."));
+  }
+
+  /** The options that concern the review of each job. */
+  private static CommandSpec reviewOfEach() {
     return command("review", HelpTexts.REVIEW)
         .addOption(choice("--format", "FORMAT", "text or json; text unless given.", "text", "json"))
         .addOption(flag("--lines", "One line each: file:line:column: severity: message [rule]."))
@@ -67,12 +75,10 @@ final class CommandTree {
                 "always",
                 "never"))
         .addOption(
-            OptionSpec.builder("--calc-sheet")
-                .type(String.class)
-                .arity("1")
-                .paramLabel("FILE")
-                .description("Write all calculations to a file that ends in .md or .json.")
-                .build())
+            value(
+                "--calc-sheet",
+                "FILE",
+                "Write all calculations to a file that ends in .md or .json."))
         .addOption(
             OptionSpec.builder("--report")
                 .type(List.class)
@@ -82,9 +88,7 @@ final class CommandTree {
                 .description("Write a report; its ending says what. May be given again.")
                 .build())
         .addOption(ownRules())
-        .addOption(flag(OwnRulesChoice.NONE, "No own rules, whatever else names a folder."))
-        .addPositional(
-            words("JOB", "1..*", "Job files to review; - reads one from standard input."));
+        .addOption(flag(OwnRulesChoice.NONE, "No own rules, whatever else names a folder."));
   }
 
   private static CommandSpec takeoff() {
@@ -197,6 +201,15 @@ final class CommandTree {
       String name, String label, String description, String... values) {
     return OptionSpec.builder(name)
         .completionCandidates(List.of(values))
+        .type(String.class)
+        .arity("1")
+        .paramLabel(label)
+        .description(description)
+        .build();
+  }
+
+  static OptionSpec value(String name, String label, String description) {
+    return OptionSpec.builder(name)
         .type(String.class)
         .arity("1")
         .paramLabel(label)

@@ -2,6 +2,8 @@ package clampwise.cli;
 
 import clampwise.review.Review;
 import clampwise.rulebook.OwnRules;
+import clampwise.source.Problem;
+import java.util.List;
 
 /** Where jobs are reviewed. */
 @FunctionalInterface
@@ -22,5 +24,11 @@ interface Desk {
   /** Those rules. */
   default OwnRules own() {
     return OwnRules.NONE;
+  }
+
+  /** What is said where there is no job to review. */
+  static Review unreadable(Problem problem) {
+    return new Review(
+        problem.at().file(), "", 0, List.of(problem), List.of(), List.of(), List.of());
   }
 }

@@ -1,5 +1,7 @@
 package clampwise.cli;
 
+import clampwise.review.Review;
+
 /** What the program answers to the shell. */
 public final class ExitCode {
 
@@ -16,4 +18,12 @@ public final class ExitCode {
   public static final int FAULT = 70;
 
   private ExitCode() {}
+
+  /** What the review of a job answers. */
+  static int of(Review review, ReviewOptions options) {
+    if (!review.problems().isEmpty()) {
+      return UNUSABLE;
+    }
+    return options.fails(review) ? FINDINGS : CLEAR;
+  }
 }

@@ -18,11 +18,20 @@ final class Faults {
 
   /** Reports a fault met while working on something. */
   void report(String about, Throwable fault) {
-    console.complain(
-        about + ": internal fault (" + summary(fault) + "); please report it with the job file");
+    console.complain(text(about, fault));
+    trace(fault);
+  }
+
+  /** Prints the trace of a fault for developers, if they ask for it. */
+  void trace(Throwable fault) {
     if (!console.environment().getOrDefault(TRACE, "").isEmpty()) {
-      trace(fault);
+      printTrace(fault);
     }
+  }
+
+  /** What users are told of a fault met while working on something. */
+  static String text(String about, Throwable fault) {
+    return about + ": internal fault (" + summary(fault) + "); please report it with the job file";
   }
 
   private static String summary(Throwable fault) {
@@ -31,7 +40,7 @@ final class Faults {
     return message == null ? name : name + ": " + message;
   }
 
-  private void trace(Throwable fault) {
+  private void printTrace(Throwable fault) {
     StringWriter text = new StringWriter();
     fault.printStackTrace(new PrintWriter(text));
     new java.io.PrintStream(console.err(), true, StandardCharsets.UTF_8).print(text);

@@ -29,6 +29,8 @@ record HelpTexts(String description, String... footer) {
           "Examples:",
           "  clampwise review barn.yaml",
           "  clampwise review --lines north.yaml south.yaml",
+          "  clampwise review jobs                     every job in a folder and below",
+          "  clampwise review 'jobs/**/south*.yaml'    every file that matches",
           "  clampwise review --fail-on warning --quiet barn.yaml",
           "  clampwise review --format json - < barn.yaml",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",

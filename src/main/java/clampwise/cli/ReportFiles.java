@@ -37,8 +37,18 @@ record ReportFiles(List<ReportFile> files) {
       }
       files.add(new ReportFile(name, kind));
     }
-    jobs.forEach(job -> checkFree(job, taken));
-    return new ReportFiles(List.copyOf(files));
+    ReportFiles all = new ReportFiles(List.copyOf(files));
+    all.checkFree(jobs);
+    return all;
+  }
+
+  /** Refuses to write over any of these jobs. */
+  void checkFree(List<String> jobs) {
+    Set<Path> taken = new HashSet<>();
+    files.forEach(file -> taken.add(absolute(path(file.name()))));
+    if (!taken.isEmpty()) {
+      jobs.forEach(job -> checkFree(job, taken));
+    }
   }
 
   /** Writes every report. */

@@ -1,13 +1,10 @@
 package clampwise.cli;
 
 import clampwise.cli.ReviewOptions.Colouring;
-import clampwise.report.CalcSheetJson;
-import clampwise.report.CalcSheetMarkdown;
 import clampwise.report.JsonReport;
 import clampwise.report.LineReport;
 import clampwise.report.Paint;
 import clampwise.report.ProblemLine;
-import clampwise.report.Run;
 import clampwise.report.Sheet;
 import clampwise.report.TextReport;
 import clampwise.review.Review;
@@ -29,19 +26,27 @@ final class ReviewCommand {
     this.faults = new Faults(console);
   }
 
-  /** Reviews every job; one that fails does not stop the others. */
+  /** Reviews every job; what is needed for more than one file is loaded only then. */
   int run(ReviewOptions options) {
+    int own = ownRules();
+    return options.isOneFile() ? one(options, own) : many(options, own);
+  }
+
+  private int many(ReviewOptions options, int own) {
+    return new ManyJobs(console, desk, options, paint(options.colouring())).run(own);
+  }
+
+  private int one(ReviewOptions options, int own) {
     List<Review> reviews = new ArrayList<>();
-    int worst = ownRules();
-    for (String job : options.jobs()) {
-      worst = Math.max(worst, review(job, options, reviews));
-    }
+    int code = Math.max(own, review(options.jobs().get(0), options, reviews));
     try {
-      writeFiles(options, reviews, worst);
+      if (options.writesFiles()) {
+        options.files(desk).write(reviews, code);
+      }
     } finally {
       console.print(text(shown(reviews, options), options));
     }
-    return worst;
+    return code;
   }
 
   /** Says what is wrong with own rules, which leaves them out and stops nothing else. */
@@ -53,25 +58,8 @@ final class ReviewCommand {
     return desk.own().problems().isEmpty() ? ExitCode.CLEAR : ExitCode.UNUSABLE;
   }
 
-  private void writeFiles(ReviewOptions options, List<Review> reviews, int exitCode) {
-    options.calcSheet().ifPresent(file -> writeSheet(file, reviews));
-    if (!options.reports().files().isEmpty()) {
-      options.reports().write(new Run(reviews, Version.text(), exitCode, desk.own()));
-    }
-  }
-
   private static List<Review> shown(List<Review> reviews, ReviewOptions options) {
     return options.quiet() ? reviews.stream().map(options::reduce).toList() : reviews;
-  }
-
-  private static void writeSheet(String file, List<Review> reviews) {
-    if (file.endsWith(".json")) {
-      StringWriter out = new StringWriter();
-      CalcSheetJson.write(reviews, out);
-      WholeFile.write(file, out.toString());
-    } else {
-      WholeFile.write(file, CalcSheetMarkdown.of(reviews));
-    }
   }
 
   @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others
@@ -79,18 +67,11 @@ final class ReviewCommand {
     try {
       Review review = desk.review(job, console);
       reviews.add(review);
-      return exitCode(review, options);
+      return ExitCode.of(review, options);
     } catch (RuntimeException | StackOverflowError e) {
       faults.report(job, e);
       return ExitCode.FAULT;
     }
-  }
-
-  private static int exitCode(Review review, ReviewOptions options) {
-    if (!review.problems().isEmpty()) {
-      return ExitCode.UNUSABLE;
-    }
-    return options.fails(review) ? ExitCode.FINDINGS : ExitCode.CLEAR;
   }
 
   private CharSequence text(List<Review> reviews, ReviewOptions options) {

@@ -3,8 +3,6 @@ package clampwise.cli;
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
 import clampwise.rulebook.OwnRules;
-import clampwise.source.Problem;
-import java.util.List;
 
 /** Reviews jobs by the rules that ship with the program, and by a company's own. */
 final class ReviewDesk implements Desk {
@@ -20,7 +18,7 @@ final class ReviewDesk implements Desk {
   private ReviewDesk(Reviewer reviewer, OwnRules own) {
     this.reviewer = reviewer;
     this.own = own;
-    this.jobs = new JobSource<>(reviewer::review, reviewer::review, ReviewDesk::unreadable);
+    this.jobs = new JobSource<>(reviewer::review, reviewer::review, Desk::unreadable);
   }
 
   @Override
@@ -36,10 +34,5 @@ final class ReviewDesk implements Desk {
   @Override
   public OwnRules own() {
     return own;
-  }
-
-  private static Review unreadable(Problem problem) {
-    return new Review(
-        problem.at().file(), "", 0, List.of(problem), List.of(), List.of(), List.of());
   }
 }

@@ -3,6 +3,7 @@ package clampwise.cli;
 import clampwise.finding.Finding;
 import clampwise.finding.Threshold;
 import clampwise.review.Review;
+import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param threshold what makes the run fail, if the command says so
  * @param calcSheet file that takes the calculations, if they are asked for
  * @param reports files that take reports
+ * @param many what was asked for beyond the review of each job, if anything
  */
 record ReviewOptions(
     List<String> jobs,
@@ -24,7 +26,11 @@ record ReviewOptions(
     Optional<Threshold> threshold,
     Colouring colouring,
     Optional<String> calcSheet,
-    ReportFiles reports) {
+    ReportFiles reports,
+    Optional<ManyOptions> many) {
+
+  /** Signs by which a word is a pattern of names. */
+  private static final String PATTERN = "*?[{";
 
   /** From which severity on a job fails: as asked for, else as its house says, else at errors. */
   Threshold threshold(Review review) {
@@ -68,6 +74,32 @@ record ReviewOptions(
         Optional.empty(),
         Colouring.AUTO,
         Optional.empty(),
-        ReportFiles.NONE);
+        ReportFiles.NONE,
+        Optional.empty());
+  }
+
+  /** Whether there is one job and nothing but its review was asked for. */
+  boolean isOneFile() {
+    return jobs.size() == 1 && many.isEmpty() && isFile(jobs.get(0));
+  }
+
+  /** Whether a word can only be one file, or standard input. */
+  private static boolean isFile(String word) {
+    for (int i = 0; i < word.length(); i++) {
+      if (PATTERN.indexOf(word.charAt(i)) >= 0) {
+        return false;
+      }
+    }
+    return !new File(word).isDirectory();
+  }
+
+  /** Whether any file is to be written. */
+  boolean writesFiles() {
+    return calcSheet.isPresent() || !reports.files().isEmpty();
+  }
+
+  /** The files to be written. */
+  ReviewFiles files(Desk desk) {
+    return new ReviewFiles(calcSheet, reports, desk.own());
   }
 }

@@ -8,8 +8,14 @@ import java.util.Map;
  *
  * @param terminal whether a person reads along
  * @param columns width of that terminal; 0 when it is not known
+ * @param progress whether a line on standard error may say how far a run got
  */
-public record Screen(boolean terminal, int columns) {
+public record Screen(boolean terminal, int columns, boolean progress) {
+
+  /** A screen without a line of progress. */
+  public Screen(boolean terminal, int columns) {
+    this(terminal, columns, false);
+  }
 
   /** A file or a pipe. */
   public static final Screen NONE = new Screen(false, 0);

@@ -18,6 +18,9 @@ final class Terminals {
   /** Set by the POSIX launcher, which knows: columns of the terminal, 0 when there is none. */
   private static final String COLUMNS = "clampwise.columns";
 
+  /** Set by the POSIX launcher while standard error is a terminal that can clear a line. */
+  private static final String PROGRESS = "clampwise.progress";
+
   private Terminals() {}
 
   /** The console of this process. */
@@ -28,7 +31,7 @@ final class Terminals {
 
   private static Console told(int columns) {
     OutputStream out = new FileOutputStream(FileDescriptor.out);
-    return console(out, new Screen(columns > 0, columns));
+    return console(out, new Screen(columns > 0, columns, Boolean.getBoolean(PROGRESS)));
   }
 
   /**

@@ -34,7 +34,8 @@ final class Usage {
         threshold(),
         choice("--color", Colouring.AUTO, Colouring.values()),
         sheet(),
-        ReportFiles.of(values("--report"), words()));
+        ReportFiles.of(values("--report"), words()),
+        new ManyUsage(parsed).many());
   }
 
   private Optional<Threshold> threshold() {

@@ -18,7 +18,20 @@ public final class OtherCores {
 
   private static final Executor EXECUTOR = Executors.newFixedThreadPool(COUNT, OtherCores::thread);
 
+  /** Set while this thread does one of many works that keep all cores busy together. */
+  private static final ThreadLocal<Boolean> ALONE = new ThreadLocal<>();
+
   private OtherCores() {}
+
+  /** Does work on this thread alone, since the other cores have enough to do. */
+  public static <T> T without(Supplier<T> work) {
+    ALONE.set(true);
+    try {
+      return work.get();
+    } finally {
+      ALONE.remove();
+    }
+  }
 
   /** Begins work beside the review whose result is not asked for. */
   public static void begin(Runnable work) {
@@ -28,7 +41,9 @@ public final class OtherCores {
   /** Begins work beside the review; what is returned hands out its result, or its fault. */
   public static <T> Supplier<T> start(Supplier<T> work) {
     FutureTask<T> task = task(work);
-    EXECUTOR.execute(task);
+    if (ALONE.get() == null) {
+      EXECUTOR.execute(task);
+    }
     return () -> {
       task.run();
       return result(task);
@@ -38,7 +53,8 @@ public final class OtherCores {
   /** Does works that need nothing of one another on all cores; results come in their order. */
   public static <T> List<T> all(List<Supplier<T>> works) {
     List<FutureTask<T>> tasks = works.stream().map(OtherCores::task).toList();
-    for (int i = 0; i < Math.min(COUNT, tasks.size() - 1); i++) {
+    int helpers = ALONE.get() == null ? Math.min(COUNT, tasks.size() - 1) : 0;
+    for (int i = 0; i < helpers; i++) {
       EXECUTOR.execute(() -> tasks.forEach(FutureTask::run));
     }
     tasks.forEach(FutureTask::run);
