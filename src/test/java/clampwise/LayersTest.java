@@ -92,16 +92,30 @@ class LayersTest {
           .dependOnClassesThat(resideInAnyPackage(DROOLS));
 
   @ArchTest
-  static final ArchRule COMPILER_OF_RULES_ONLY_WHILE_BUILDING =
+  static final ArchRule COMPILER_OF_RULES_IN_ONE_ROOM =
       noClasses()
           .that(resideOutsideOfPackages("clampwise.rulebook.build..", RULES))
           .should()
           .dependOnClassesThat(
-              resideInAnyPackage(
-                  "clampwise.rulebook.build..",
-                  "org.drools.compiler..",
-                  "org.drools.model.codegen.."))
-          .because("the program ships without the compiler");
+              resideInAnyPackage("org.drools.compiler..", "org.drools.model.codegen.."))
+          .because("the program starts without the compiler");
+
+  @ArchTest
+  static final ArchRule RULE_TEXTS_READ_BY_THE_BUILD_AND_FOR_OWN_RULES =
+      noClasses()
+          .that(
+              resideOutsideOfPackages(
+                  "clampwise.rulebook.build..", "clampwise.rulebook.own..", RULES))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("clampwise.rulebook.build.."));
+
+  @ArchTest
+  static final ArchRule OWN_RULES_NAMED_ON_THE_TOP_FLOOR =
+      noClasses()
+          .that(resideOutsideOfPackages("clampwise.rulebook.own..", "clampwise.cli.."))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("clampwise.rulebook.own.."))
+          .because("rules are code: nothing that is reviewed may name a folder of them");
 
   @ArchTest
   static final ArchRule TERMINAL_IN_THE_COMMANDS =

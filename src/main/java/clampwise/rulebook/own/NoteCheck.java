@@ -116,13 +116,22 @@ final class NoteCheck {
     }
     Pattern pattern = Pattern.compile(":\\s*" + Pattern.quote(fact) + "\\s*\\(");
     if (!pattern.matcher(source.conditions()).find()) {
-      String wanted = "the fact that the conditions ask about, $f : " + fact + "(...)";
-      problems.add(source.problem(judges.get().value(), "@judges " + fact, wanted));
+      notAsked(judges.get(), fact);
     } else if (!isImported(full.get())) {
       String wanted = "import " + full.get() + " above the rule";
       problems.add(source.problem(ruleLine(), fact + " without its import", wanted));
     }
     components(facts.components(fact));
+  }
+
+  /** Mostly because the condition misspells the fact. */
+  private void notAsked(Note judges, String fact) {
+    List<Problem> misspelt = FieldCheck.of(source, facts);
+    String wanted = "the fact that the conditions ask about, $f : " + fact + "(...)";
+    problems.addAll(
+        misspelt.isEmpty()
+            ? List.of(source.problem(judges.value(), "@judges " + fact, wanted))
+            : misspelt);
   }
 
   private boolean isImported(String full) {
