@@ -31,6 +31,7 @@ record HelpTexts(String description, String... footer) {
           "  clampwise review --lines north.yaml south.yaml",
           "  clampwise review jobs                     every job in a folder and below",
           "  clampwise review 'jobs/**/south*.yaml'    every file that matches",
+          "  clampwise review --changed main jobs      those affected since a git revision",
           "  clampwise review --fail-on warning --quiet barn.yaml",
           "  clampwise review --format json - < barn.yaml",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",

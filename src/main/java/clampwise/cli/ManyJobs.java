@@ -15,6 +15,7 @@ final class ManyJobs {
   private final Console console;
   private final Desk desk;
   private final ReviewOptions options;
+  private final ManyOptions many;
   private final ReviewPrinter printer;
   private final Faults faults;
   private final List<Review> kept = new ArrayList<>();
@@ -24,6 +25,7 @@ final class ManyJobs {
     this.console = console;
     this.desk = desk;
     this.options = options;
+    this.many = options.many().orElse(ManyOptions.NONE);
     this.printer = new ReviewPrinter(console, options, paint);
     this.faults = new Faults(console);
   }
@@ -35,7 +37,7 @@ final class ManyJobs {
    */
   int run(int own) {
     worst = own;
-    List<ListedJob> jobs = JobList.of(options.jobs());
+    List<ListedJob> jobs = jobs();
     options.reports().checkFree(jobs.stream().map(ListedJob::name).toList());
     ProgressLine progress = new ProgressLine(console, !options.quiet(), jobs.size());
     crew()
@@ -57,8 +59,26 @@ final class ManyJobs {
     return worst;
   }
 
+  private List<ListedJob> jobs() {
+    List<ListedJob> all = JobList.of(options.jobs());
+    if (many.changed().isEmpty()) {
+      return all;
+    }
+    String revision = many.changed().get();
+    List<ListedJob> affected = ChangedJobs.of(all, revision, crew());
+    if (!options.quiet()) {
+      String those = affected.isEmpty() ? "none" : String.valueOf(affected.size());
+      String verb = affected.size() == 1 ? " is" : " are";
+      console.complain(those + " of " + jobs(all.size()) + verb + " affected since " + revision);
+    }
+    return affected;
+  }
+
+  private static String jobs(int count) {
+    return count + (count == 1 ? " job" : " jobs");
+  }
+
   private Crew crew() {
-    ManyOptions many = options.many().orElse(ManyOptions.NONE);
     return many.cores().map(Crew::new).orElseGet(Crew::ofAllCores);
   }
 

@@ -14,12 +14,14 @@ record ManyUsage(ParseResult parsed) {
   static List<OptionSpec> options() {
     return List.of(
         CommandTree.value(
+            "--changed", "REV", "Only jobs for which something changed since a git revision."),
+        CommandTree.value(
             "--cores", "N", "How many jobs to review at once; all cores unless given."));
   }
 
   /** What was asked for; empty when nothing was. */
   Optional<ManyOptions> many() {
-    ManyOptions asked = new ManyOptions(value("--cores").map(ManyUsage::cores));
+    ManyOptions asked = new ManyOptions(value("--cores").map(ManyUsage::cores), value("--changed"));
     return asked.equals(ManyOptions.NONE) ? Optional.empty() : Optional.of(asked);
   }
 

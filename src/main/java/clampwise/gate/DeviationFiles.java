@@ -6,6 +6,9 @@ import java.util.List;
 /** Where the accepted deviations of a job are written. */
 public final class DeviationFiles {
 
+  /** What the record of known debts is called. */
+  public static final String RECORD = DebtRecord.FILE;
+
   private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".json");
 
   private static final String SUFFIX = ".accepted.yaml";

@@ -9,7 +9,10 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -20,6 +23,7 @@ public final class SourceFiles {
 
   private final Optional<Path> folder;
   private final List<SourceText> taken = new ArrayList<>();
+  private final Map<String, Optional<SourceText>> asked = new LinkedHashMap<>();
 
   private SourceFiles(Optional<Path> folder) {
     this.folder = folder;
@@ -54,6 +58,23 @@ public final class SourceFiles {
     return List.copyOf(taken);
   }
 
+  /** What was asked for by name, as it was read; empty where it could not be. */
+  public Map<String, Optional<SourceText>> asked() {
+    return Collections.unmodifiableMap(asked);
+  }
+
+  /** What stands under a name now, without keeping it; empty where it cannot be read. */
+  public Optional<SourceText> look(String name) {
+    Problems problems = new Problems();
+    Node.Scalar written = new Node.Scalar(name, false, Span.startOf(name));
+    return inside(written, problems).flatMap(file -> sourceText(file, written.at(), problems));
+  }
+
+  /** Where a file of this name lies, or would lie; empty if that is not in this folder. */
+  public Optional<Path> place(String name) {
+    return folder.flatMap(in -> resolve(in, name));
+  }
+
   /** Keeps a text that was read elsewhere, such as the job itself. */
   public void take(SourceText text) {
     taken.add(text);
@@ -76,16 +97,20 @@ public final class SourceFiles {
 
   /** The text of a file in this folder, named at a place of the job. */
   public Optional<Beside> read(Node.Scalar name, Problems problems) {
-    return inside(name, problems).flatMap(file -> text(file, name.at(), problems));
+    Optional<SourceText> found =
+        inside(name, problems).flatMap(file -> sourceText(file, name.at(), problems));
+    asked.put(name.text(), found);
+    return found.flatMap(text -> text(text, problems));
   }
 
-  private Optional<Beside> text(Path file, Span namedAt, Problems problems) {
-    String name = nameOf(file);
-    Optional<byte[]> bytes = bytes(file, namedAt, problems);
-    bytes.ifPresent(read -> take(new SourceText(name, read)));
-    return bytes
-        .flatMap(read -> Utf8.decode(name, read, problems))
-        .map(text -> new Beside(name, text));
+  private static Optional<SourceText> sourceText(Path file, Span namedAt, Problems problems) {
+    return bytes(file, namedAt, problems).map(read -> new SourceText(nameOf(file), read));
+  }
+
+  private Optional<Beside> text(SourceText read, Problems problems) {
+    take(read);
+    return Utf8.decode(read.file(), read.bytes(), problems)
+        .map(text -> new Beside(read.file(), text));
   }
 
   private Optional<Path> inside(Node.Scalar name, Problems problems) {
