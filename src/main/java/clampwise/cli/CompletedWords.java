@@ -28,6 +28,7 @@ record CompletedWords(List<String> rules, List<String> calculations, List<String
       case "explain" -> rules;
       case "calc" -> calculations;
       case "completion" -> shells;
+      case "rules" -> RulesCommand.ACTIONS;
       default -> List.of();
     };
   }
@@ -37,9 +38,9 @@ record CompletedWords(List<String> rules, List<String> calculations, List<String
     return List.of("review", "takeoff", "start").contains(command);
   }
 
-  /** Whether the value of an option is a file. */
+  /** Whether the value of an option is a file or a folder. */
   static boolean takesFile(OptionSpec option) {
-    return option.paramLabel().equals("FILE");
+    return List.of("FILE", "FOLDER").contains(option.paramLabel());
   }
 
   /** The values of an option, if they are words of a list. */

@@ -18,7 +18,9 @@ import java.util.Optional;
 
 /** {@code clampwise rules}: tests a folder of own rules by their pages, or lists them. */
 final class RulesCommand {
-  private static final List<String> ACTIONS = List.of("test", "list");
+
+  /** What it can do with a folder. */
+  static final List<String> ACTIONS = List.of("test", "list");
 
   private final Console console;
   private final Sheet sheet;

@@ -266,10 +266,11 @@ class CommandsTest {
   void completionKnowsEveryCommand() {
     assertThat(run("completion", "bash")).isZero();
     assertThat(printed())
-        .contains("review takeoff explain calc start schema completion")
+        .contains("review takeoff explain rules calc start schema completion")
         .contains("review,--fail-on) words='error warning note never'")
         .contains("explain,0,*) words='gap-too-small seam-missed'")
         .contains("completion,0,*) words='bash zsh fish'")
+        .contains("rules,0,*) words='test list'")
         .containsPattern("calc,0,.*velocity-pressure");
   }
 
