@@ -13,10 +13,10 @@ import picocli.CommandLine.ParseResult;
 final class Clampwise {
 
   private final Console console;
-  private final Supplier<Desk> desk;
+  private final DeskOptions.Opener desk;
   private final Supplier<List<RulePage>> rules;
 
-  Clampwise(Console console, Supplier<Desk> desk, Supplier<List<RulePage>> rules) {
+  Clampwise(Console console, DeskOptions.Opener desk, Supplier<List<RulePage>> rules) {
     this.console = console;
     this.desk = desk;
     this.rules = rules;
@@ -52,12 +52,12 @@ final class Clampwise {
   }
 
   private Desk usualDesk() {
-    Desk shipped = desk.get();
+    Desk shipped = desk.open(DeskOptions.PLAIN);
     return with(shipped, OwnRulesChoice.usual(console.environment()));
   }
 
   private Desk askedDesk(Usage usage) {
-    Desk shipped = desk.get();
+    Desk shipped = desk.open(usage.desk());
     return with(shipped, OwnRulesChoice.of(usage, console.environment()));
   }
 

@@ -46,6 +46,7 @@ final class CommandTree {
 
   private static CommandSpec review() {
     CommandSpec review = reviewOfEach();
+    DeskUsage.options().forEach(review::addOption);
     ManyUsage.options().forEach(review::addOption);
     return review.addPositional(
         words("JOB", "1..*", "Job files, folders or patterns; - reads one from standard input."));

@@ -1,34 +1,58 @@
 package clampwise.cli;
 
+import clampwise.gate.Gate;
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
 import clampwise.rulebook.OwnRules;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.function.BiFunction;
 
-/** Reviews jobs by the rules that ship with the program, and by a company's own. */
+/**
+ * Reviews jobs by the rules that ship with the program, and by a company's own, and tells what is
+ * new in them.
+ */
 final class ReviewDesk implements Desk {
 
+  private final DeskOptions options;
   private final Reviewer reviewer;
   private final OwnRules own;
-  private final JobSource<Review> jobs;
+  private final Gate gate;
 
-  ReviewDesk() {
-    this(new Reviewer(), OwnRules.NONE);
+  ReviewDesk(DeskOptions options) {
+    this(options, new Reviewer(options.policy()), OwnRules.NONE);
   }
 
-  private ReviewDesk(Reviewer reviewer, OwnRules own) {
+  private ReviewDesk(DeskOptions options, Reviewer reviewer, OwnRules own) {
+    this.options = options;
     this.reviewer = reviewer;
     this.own = own;
-    this.jobs = new JobSource<>(reviewer::review, reviewer::review, Desk::unreadable);
+    this.gate =
+        new Gate(
+            options.today().orElseGet(LocalDate::now),
+            reviewer::ruleIds,
+            job -> reviewer.policy(job).weights());
   }
 
   @Override
   public Review review(String name, Console console) {
-    return jobs.take(name, console);
+    return take(name, console, gate::pass);
+  }
+
+  @Override
+  public Review withDebts(String name, Console console) {
+    return take(name, console, gate::passDeviations);
+  }
+
+  private Review take(String name, Console console, BiFunction<Review, Path, Review> gated) {
+    return new JobSource<>(
+            file -> gated.apply(reviewer.review(file), file), reviewer::review, Desk::unreadable)
+        .take(name, console);
   }
 
   @Override
   public Desk with(OwnRules added) {
-    return new ReviewDesk(reviewer.with(added), added);
+    return new ReviewDesk(options, reviewer.with(added), added);
   }
 
   @Override

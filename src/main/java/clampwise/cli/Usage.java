@@ -44,6 +44,11 @@ final class Usage {
         : Optional.empty();
   }
 
+  /** What the desk is set up with. */
+  DeskOptions desk() {
+    return new DeskUsage(parsed).desk();
+  }
+
   private List<String> values(String option) {
     OptionSpec given = parsed.matchedOption(option);
     return given == null ? List.of() : given.stringValues();

@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Finding;
@@ -48,6 +49,7 @@ final class FindingsCsv {
           "places",
           "where",
           "follows from",
+          "accepted",
           "reason",
           "remedy",
           "basis");
@@ -83,6 +85,10 @@ final class FindingsCsv {
       put("found", SummaryText.NO_MODULE).end();
     }
     findings(review);
+    for (Accepted one : review.accepted()) {
+      row(review, one.finding(), "accepted " + one.finding().severity().word());
+      put("accepted", one.words() + " (" + one.at() + ")").end();
+    }
     for (NotCheckedGroup group : NotCheckedGroup.of(review.notChecked())) {
       begin(review, "not checked", group.at());
       put("rule", String.join(", ", group.rules())).put("found", group.reason());
@@ -105,14 +111,19 @@ final class FindingsCsv {
   }
 
   private void finding(Review review, Finding finding, String number) throws IOException {
-    begin(review, finding.severity().word(), finding.at());
-    put("number", number).put("rule", finding.rule()).put("title", finding.title());
+    row(review, finding, finding.severity().word());
+    put("number", number).end();
+  }
+
+  private void row(Review review, Finding finding, String kind) {
+    begin(review, kind, finding.at());
+    put("rule", finding.rule()).put("title", finding.title());
     put("subject", finding.cause().path()).put("found", finding.message());
     finding.comparison().ifPresent(this::numbers);
     places(finding.places());
     put("follows from", finding.follows().map(FindingName::rule).orElse(""));
     put("reason", finding.reason()).put("remedy", finding.remedy());
-    put("basis", basis(finding.basis())).end();
+    put("basis", basis(finding.basis()));
   }
 
   private void numbers(Comparison numbers) {

@@ -84,9 +84,10 @@ final class HtmlReport {
     html.open("section", "class", "review", "data-ids", ids);
     head(review);
     problems(review.problems());
-    first(order, ids);
+    first(order, review, ids);
     new HtmlPlan(html, ids).write(sheets);
     new HtmlFindings(html, run, review, order, ids).write();
+    new HtmlAccepted(html).write(review.accepted(), ids + "accepted");
     new HtmlModules(html, review, order, ids).write();
     new HtmlNotChecked(html).write(review);
     html.close();
@@ -106,6 +107,9 @@ final class HtmlReport {
     }
     int reasons = NotCheckedGroup.of(review.notChecked()).size();
     html.element("span", "not checked for " + Counted.of(reasons, "reason"), "class", "chip open");
+    if (!review.accepted().isEmpty()) {
+      html.element("span", AcceptedWords.counts(review.accepted()), "class", "chip open");
+    }
     html.close();
     html.open("dl", "class", "about");
     entry("Job file", review.file());
@@ -143,10 +147,10 @@ final class HtmlReport {
     html.close().close();
   }
 
-  private void first(FindingOrder order, String ids) throws IOException {
+  private void first(FindingOrder order, Review review, String ids) throws IOException {
     List<Finding> first = FixFirst.of(order.followers());
     if (first.isEmpty()) {
-      html.element("p", "No rule found anything to change. That is no approval.", "class", "clear");
+      html.element("p", nothing(review), "class", "clear");
       return;
     }
     html.open("section", "class", "first").element("h2", "Fix first");
@@ -163,6 +167,13 @@ final class HtmlReport {
       html.close();
     }
     html.close().close();
+  }
+
+  /** What is said where nothing is open. */
+  static String nothing(Review review) {
+    return review.accepted().isEmpty()
+        ? "No rule found anything to change. That is no approval."
+        : AcceptedWords.NOTHING_OPEN;
   }
 
   private void cautions() throws IOException {

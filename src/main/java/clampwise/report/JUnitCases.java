@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Coverage;
@@ -55,6 +56,11 @@ final class JUnitCases {
     for (Problem problem : review.problems()) {
       String message = problem.at() + ": " + ProblemLine.of(problem);
       taker.take(JUnitCase.error("not-readable", problem.found(), message));
+    }
+    for (Accepted one : review.accepted()) {
+      Finding finding = one.finding();
+      String message = one.words() + "; found: " + finding.message() + " (" + finding.at() + ")";
+      taker.take(JUnitCase.skipped(finding.rule(), finding.cause().path(), message));
     }
     if (review.modules() == 0) {
       taker.take(JUnitCase.skipped("nothing-reviewed", review.file(), SummaryText.NO_MODULE));

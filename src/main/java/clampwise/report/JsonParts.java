@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Coverage;
@@ -13,6 +14,7 @@ import clampwise.source.Span;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The parts of a review as JSON objects. */
@@ -54,6 +56,7 @@ final class JsonParts {
     json.writeStringField("rule", finding.rule());
     json.writeStringField("severity", finding.severity().word());
     json.writeStringField("subject", finding.cause().path());
+    loadCase(finding.loadCase());
     at(finding.at());
     if (finding.follows().isPresent()) {
       json.writeObjectFieldStart("follows");
@@ -72,9 +75,27 @@ final class JsonParts {
     }
   }
 
+  void accepted(Accepted accepted) throws IOException {
+    json.writeStringField("kind", accepted.kind().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("reason", accepted.reason());
+    json.writeStringField("by", accepted.by());
+    json.writeStringField("until", accepted.until());
+    at(accepted.at());
+    json.writeObjectFieldStart("finding");
+    finding(accepted.finding());
+    json.writeEndObject();
+  }
+
   void name(FindingName finding) throws IOException {
     json.writeStringField("rule", finding.rule());
     json.writeStringField("subject", finding.cause().path());
+    loadCase(finding.loadCase());
+  }
+
+  private void loadCase(String loadCase) throws IOException {
+    if (!loadCase.isEmpty()) {
+      json.writeStringField("load-case", loadCase);
+    }
   }
 
   void notChecked(NotChecked notChecked) throws IOException {

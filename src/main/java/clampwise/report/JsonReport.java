@@ -84,6 +84,7 @@ public final class JsonReport {
     parts.list("fix-first", first, finding -> parts.name(finding.name()));
     parts.list("problems", review.problems(), parts::problem);
     parts.list("findings", review.findings(), parts::finding);
+    parts.list("accepted", review.accepted(), parts::accepted);
     parts.list("not-checked", review.notChecked(), parts::notChecked);
     parts.list("coverage", review.coverage(), parts::coverage);
     json.writeEndObject();
@@ -97,6 +98,7 @@ public final class JsonReport {
       long count = review.findings().stream().filter(f -> f.severity() == severity).count();
       json.writeNumberField(severity.word() + "s", count);
     }
+    json.writeNumberField("accepted", review.accepted().size());
     json.writeNumberField("not-checked", review.notChecked().size());
     json.writeEndObject();
   }

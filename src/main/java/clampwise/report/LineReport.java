@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Finding;
 import clampwise.review.Review;
 import clampwise.source.Problem;
@@ -42,6 +43,11 @@ public final class LineReport {
     }
     for (Finding finding : review.findings()) {
       line(finding.at(), finding.severity().word(), message(finding), finding.rule());
+    }
+    for (Accepted one : review.accepted()) {
+      Finding finding = one.finding();
+      String message = message(finding) + " (" + one.words() + ")";
+      line(finding.at(), "note", message, finding.rule());
     }
   }
 

@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Finding;
 import clampwise.finding.FindingOrder;
 import clampwise.finding.Severity;
@@ -15,7 +16,7 @@ import java.util.Optional;
 /** The summary of one job: what weighs most takes its room first. */
 final class MarkdownJob {
 
-  private static final int SECTIONS = 4;
+  private static final int SECTIONS = 5;
 
   private static final int MOST_OF_TITLE = 200;
   private static final int MOST_OF_LINE = 400;
@@ -27,6 +28,7 @@ final class MarkdownJob {
   private final Section problems;
   private final Section table;
   private final Section details;
+  private final Section accepted;
   private final Section notChecked;
 
   private MarkdownJob(Review review, FindingOrder order, String head, MarkdownRoom room) {
@@ -41,6 +43,7 @@ final class MarkdownJob {
     problems = room.section("### Could not be read\n\n", "\n");
     table = room.section("### Findings\n\n" + MarkdownFinding.TABLE, "\n");
     details = room.section(fold("Reasons, places and sources"), "</details>\n\n");
+    accepted = room.section(fold(AcceptedWords.TITLE), "\n</details>\n\n");
     notChecked =
         room.section(fold("Not checked: what is missing is not a pass"), "\n</details>\n\n");
   }
@@ -70,6 +73,9 @@ final class MarkdownJob {
     String following = SummaryText.following(order.followers());
     out.append("**").append(SummaryText.findings(review)).append("**").append(following);
     out.append(".\n");
+    if (!review.accepted().isEmpty()) {
+      out.append("**").append(AcceptedWords.counts(review.accepted())).append("**.\n");
+    }
     if (!review.coverage().isEmpty()) {
       out.append(SummaryText.coverage(review)).append(".\n");
     }
@@ -122,6 +128,16 @@ final class MarkdownJob {
     }
   }
 
+  /** Takes in what somebody answers for. */
+  void addAccepted() {
+    for (Accepted one : review.accepted()) {
+      Finding finding = one.finding();
+      String text = finding.severity().word() + ": " + finding.message() + " (" + finding.rule();
+      String line = text + "); " + one.words() + " (" + one.at() + ")";
+      accepted.add("- " + MarkdownWords.of(line, MOST_OF_LINE) + "\n");
+    }
+  }
+
   /** Takes in what was not checked. */
   void addNotChecked() {
     for (NotCheckedGroup group : NotCheckedGroup.of(review.notChecked())) {
@@ -136,6 +152,7 @@ final class MarkdownJob {
         + problems.text(Counted.of(problems.cut(), "problem"))
         + table.text(left())
         + details.text("The details of " + Counted.of(details.cut(), "finding"))
+        + accepted.text(Counted.of(accepted.cut(), "accepted finding"))
         + notChecked.text(Counted.of(notChecked.cut(), "reason"));
   }
 

@@ -47,6 +47,7 @@ final class MarkdownReport {
     for (Severity severity : Severity.values()) {
       jobs.forEach(job -> job.addDetails(severity, citations));
     }
+    jobs.forEach(MarkdownJob::addAccepted);
     jobs.forEach(MarkdownJob::addNotChecked);
   }
 

@@ -56,6 +56,9 @@ final class PdfPage {
       String ids = "#j" + number + "-";
       bookmark(TextReport.title(review), ids + "head");
       bookmark("Findings", ids + "findings");
+      if (!review.accepted().isEmpty()) {
+        bookmark(AcceptedWords.TITLE, ids + "accepted");
+      }
       bookmark("Not checked", ids + "not-checked");
       bookmark("Cautions and remarks", ids + "cautions");
       bookmark(SHEET, ids + "sheet");
@@ -71,8 +74,9 @@ final class PdfPage {
     FindingOrder order = FindingOrder.of(review.findings());
     head(review, ids);
     problems(review.problems());
-    first(order);
+    first(order, review);
     findings(order, ids);
+    new HtmlAccepted(html).write(review.accepted(), ids + "accepted");
     notChecked(review, ids);
     cautions(ids);
     sheet(review, ids);
@@ -104,7 +108,10 @@ final class PdfPage {
       counts.add(Counted.of((int) count, severity.word()));
     }
     int reasons = NotCheckedGroup.of(review.notChecked()).size();
-    return String.join(", ", counts) + "; not checked for " + Counted.of(reasons, "reason");
+    String accepted =
+        review.accepted().isEmpty() ? "" : "; " + AcceptedWords.counts(review.accepted());
+    String open = "; not checked for " + Counted.of(reasons, "reason");
+    return String.join(", ", counts) + accepted + open;
   }
 
   private void row(String name, String value) throws IOException {
@@ -123,10 +130,10 @@ final class PdfPage {
     html.close();
   }
 
-  private void first(FindingOrder order) throws IOException {
+  private void first(FindingOrder order, Review review) throws IOException {
     List<Finding> first = FixFirst.of(order.followers());
     if (first.isEmpty()) {
-      html.element("p", "No rule found anything to change. That is no approval.");
+      html.element("p", HtmlReport.nothing(review));
       return;
     }
     html.element("h2", "Fix first").open("ul", "class", "first");

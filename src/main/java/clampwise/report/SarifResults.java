@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Basis;
 import clampwise.finding.Finding;
 import clampwise.finding.FindingName;
@@ -56,6 +57,30 @@ final class SarifResults {
       json.writeEndObject();
       json.writeEndObject();
     }
+    for (Accepted one : review.accepted()) {
+      json.writeStartObject();
+      result(one.finding(), Optional.empty());
+      suppression(one);
+      json.writeObjectFieldStart("properties");
+      json.writeStringField("job", Harmless.of(review.title()));
+      properties(one.finding());
+      json.writeEndObject();
+      json.writeEndObject();
+    }
+  }
+
+  /** That somebody answers for a result, with the words in which they do. */
+  private void suppression(Accepted one) throws IOException {
+    json.writeArrayFieldStart("suppressions");
+    json.writeStartObject();
+    json.writeStringField("kind", "external");
+    json.writeStringField("status", "accepted");
+    json.writeStringField("justification", Harmless.of(one.words()));
+    json.writeObjectFieldStart("location");
+    places.location(one.at(), List.of());
+    json.writeEndObject();
+    json.writeEndObject();
+    json.writeEndArray();
   }
 
   private void result(Finding finding, Optional<Finding> first) throws IOException {
@@ -127,6 +152,9 @@ final class SarifResults {
 
   private void properties(Finding finding) throws IOException {
     json.writeStringField("subject", Harmless.of(finding.cause().path()));
+    if (!finding.loadCase().isEmpty()) {
+      json.writeStringField("loadCase", Harmless.of(finding.loadCase()));
+    }
     json.writeStringField("reason", Harmless.of(finding.reason()));
     json.writeStringField("remedy", Harmless.of(finding.remedy()));
     json.writeArrayFieldStart("basis");
@@ -147,7 +175,8 @@ final class SarifResults {
 
   /** The same for the same finding, whatever is edited elsewhere in the file. */
   static String fingerprint(FindingName name) {
-    String text = name.rule() + "\n" + name.cause().path();
+    String loadCase = name.loadCase().isEmpty() ? "" : "\n" + name.loadCase();
+    String text = name.rule() + "\n" + name.cause().path() + loadCase;
     try {
       byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

@@ -1,5 +1,6 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Finding;
 import clampwise.finding.NotChecked;
 import clampwise.review.Review;
@@ -40,6 +41,9 @@ final class SarifRules {
     for (Review review : run.reviews()) {
       for (Finding finding : review.findings()) {
         found.putIfAbsent(finding.rule(), finding);
+      }
+      for (Accepted one : review.accepted()) {
+        found.putIfAbsent(one.finding().rule(), one.finding());
       }
       for (NotChecked one : review.notChecked()) {
         all.add(one.rule());

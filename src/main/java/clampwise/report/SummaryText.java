@@ -29,6 +29,9 @@ final class SummaryText {
       sheet.prose(INDENT, Role.ERROR, NO_MODULE);
     }
     sheet.prose(INDENT, Role.PLAIN, findings(review) + following(followers) + ".");
+    if (!review.accepted().isEmpty()) {
+      sheet.prose(INDENT, Role.PLAIN, AcceptedWords.counts(review.accepted()) + ".");
+    }
     if (!review.coverage().isEmpty()) {
       sheet.prose(INDENT, Role.PLAIN, coverage(review) + ".");
     }

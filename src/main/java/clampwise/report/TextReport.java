@@ -27,6 +27,7 @@ public final class TextReport {
     }
     writeHead(review);
     writeMarks(review);
+    new AcceptedList(sheet).write(review.accepted());
     writeNotChecked(NotCheckedGroup.of(review.notChecked()));
     new SummaryText(sheet).write(review);
   }
@@ -34,6 +35,11 @@ public final class TextReport {
   /** Only what has to change, and whether there was anything to review at all. */
   public void writeQuietly(Review review) {
     writeMarks(review);
+    if (!review.accepted().isEmpty()) {
+      sheet.gap();
+      sheet.whole(0, Role.PLACE, review.file());
+      sheet.prose(0, Role.PLAIN, AcceptedWords.counts(review.accepted()) + ".");
+    }
     if (review.modules() == 0 && review.hasJob()) {
       sheet.gap();
       sheet.whole(0, Role.PLACE, review.file());

@@ -33,7 +33,7 @@ class CalcCommandTest {
     String[] all = Stream.concat(Stream.of("calc"), Stream.of(words)).toArray(String[]::new);
     return new Clampwise(
             console,
-            () -> {
+            options -> {
               throw new AssertionError("no review was asked for");
             },
             List::of)

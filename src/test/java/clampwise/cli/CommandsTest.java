@@ -41,7 +41,7 @@ class CommandsTest {
   }
 
   private int run(Desk desk, String... arguments) {
-    return new Clampwise(console(out, Screen.NONE), () -> desk, () -> PAGES).run(arguments);
+    return new Clampwise(console(out, Screen.NONE), any -> desk, () -> PAGES).run(arguments);
   }
 
   private int run(String... arguments) {
@@ -142,7 +142,7 @@ class CommandsTest {
     Console asked =
         new Console(
             InputStream.nullInputStream(), out, err, Map.of(Faults.TRACE, "1"), Screen.NONE);
-    new Clampwise(asked, () -> (name, console) -> review(name), List::of).run("review", "broken");
+    new Clampwise(asked, any -> (name, console) -> review(name), List::of).run("review", "broken");
     assertThat(complaint()).contains("IllegalStateException: wheel came off").contains("\tat ");
   }
 
@@ -325,7 +325,8 @@ class CommandsTest {
   @Test
   void explainSaysHowExamplesAreToBeRead() {
     RulePage page = new RulePage("r", "t", Severity.ERROR, "# R\n\n## Examples\n\n### Fires: a\n");
-    new Clampwise(console(out, Screen.NONE), () -> (name, any) -> review(name), () -> List.of(page))
+    new Clampwise(
+            console(out, Screen.NONE), any -> (name, screen) -> review(name), () -> List.of(page))
         .run("explain", "r");
     assertThat(printed()).contains("Examples\n\n  An example is not a whole job.");
   }
@@ -335,7 +336,7 @@ class CommandsTest {
     run("review", "errors");
     assertThat(printed()).doesNotContain("\u001b");
     Console terminal = console(out, new Screen(true, 90));
-    new Clampwise(terminal, () -> (name, console) -> review(name), List::of)
+    new Clampwise(terminal, any -> (name, console) -> review(name), List::of)
         .run("review", "errors");
     assertThat(printed()).contains("\u001b[1;31m");
   }
@@ -351,7 +352,7 @@ class CommandsTest {
         };
     Console console = console(full, Screen.NONE);
     int code =
-        new Clampwise(console, () -> (name, any) -> review(name), List::of).run("review", "a");
+        new Clampwise(console, any -> (name, screen) -> review(name), List::of).run("review", "a");
     assertThat(code).isEqualTo(ExitCode.UNUSABLE);
     assertThat(complaint()).contains("the output could not be written");
   }

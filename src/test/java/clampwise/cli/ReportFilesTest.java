@@ -23,7 +23,7 @@ class ReportFilesTest {
   private int run(String... arguments) {
     Console console = new Console(InputStream.nullInputStream(), out, err, Map.of(), Screen.NONE);
     Desk desk = (name, unused) -> SampleReview.of(SampleReview.frame());
-    return new Clampwise(console, () -> desk, List::of).run(arguments);
+    return new Clampwise(console, any -> desk, List::of).run(arguments);
   }
 
   private String in(String name) {

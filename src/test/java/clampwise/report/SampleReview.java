@@ -1,5 +1,7 @@
 package clampwise.report;
 
+import clampwise.finding.Accepted;
+import clampwise.finding.Accepted.Kind;
 import clampwise.finding.Basis;
 import clampwise.finding.Comparison;
 import clampwise.finding.Coverage;
@@ -27,6 +29,7 @@ public final class SampleReview {
     return new Review(
         "barn/job.yaml",
         "Hay barn, south slope",
+        "B",
         32,
         List.of(
             new Problem(
@@ -35,7 +38,24 @@ public final class SampleReview {
         List.of(missing("clamp-on-wrong-substrate", "A"), missing("sheet-too-thin", "A")),
         List.of(
             new Coverage("clamp-outside-clamp-zone", 170, 16, 0),
-            new Coverage("clamp-on-wrong-substrate", 0, 0, 1)));
+            new Coverage("clamp-on-wrong-substrate", 0, 0, 1)),
+        List.of(accepted(Kind.DEVIATION), accepted(Kind.DEBT)),
+        Optional.empty(),
+        Optional.empty(),
+        List.of());
+  }
+
+  /** A finding that somebody answers for. */
+  private static Accepted accepted(Kind kind) {
+    boolean debt = kind == Kind.DEBT;
+    String reason = debt ? "recorded on 2026-02-03" : "the crew has shims of 2 mm for this row";
+    return new Accepted(
+        with(debt ? "row-off-seams" : "mid-clamp-shimmed", 2),
+        kind,
+        reason,
+        debt ? "" : "roof engineer",
+        debt ? "" : "2027-03-31",
+        at(debt ? 40 : 2, 5));
   }
 
   /** A review of one finding with the message given. */

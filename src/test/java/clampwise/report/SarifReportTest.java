@@ -147,13 +147,24 @@ class SarifReportTest {
 
   @Test
   void aConsequenceLeadsToWhatItFollowsFrom() throws IOException {
-    JsonNode result = node(Snapshot.sample()).at("/results/5");
+    JsonNode result = node(Snapshot.sample()).at("/results/7");
     assertThat(result.at("/properties/follows/rule").asText())
         .isEqualTo("clamp-outside-clamp-zone");
     assertThat(result.at("/relatedLocations/0/message/text").asText())
         .isEqualTo("follows from clamp-outside-clamp-zone");
     assertThat(result.at("/properties/number"))
-        .isEqualTo(node(Snapshot.sample()).at("/results/4/properties/number"));
+        .isEqualTo(node(Snapshot.sample()).at("/results/6/properties/number"));
+  }
+
+  @Test
+  void whatSomebodyAnswersForIsSuppressedWithTheirWords() throws IOException {
+    JsonNode results = node(Snapshot.sample()).at("/results");
+    assertThat(results)
+        .filteredOn(result -> result.has("suppressions"))
+        .extracting(result -> result.at("/suppressions/0/justification").asText())
+        .containsExactly(
+            "accepted by roof engineer until 2027-03-31: the crew has shims of 2 mm for this row",
+            "known debt: recorded on 2026-02-03");
   }
 
   @Test
