@@ -4,6 +4,7 @@ import clampwise.finding.Comparison;
 import clampwise.finding.Finding;
 import clampwise.job.Count;
 import clampwise.job.Text;
+import clampwise.source.Span;
 import clampwise.units.Parsed;
 import clampwise.units.QuantityPrint;
 import clampwise.units.QuantityText;
@@ -23,6 +24,14 @@ record Extent(Optional<Text> value, Optional<Count> places) {
   private static final int DIGITS = 6;
 
   private static final double MEANINGLESS = 2e-5;
+
+  /** As bad as a finding is. */
+  static Extent of(Finding finding) {
+    Span at = finding.at();
+    return new Extent(
+        written(finding).map(text -> new Text(text, at)),
+        Optional.of(new Count(finding.places().size(), at)));
+  }
 
   /** In which way a finding exceeds it, in words; empty if it does not. */
   Optional<String> exceededBy(Finding finding) {

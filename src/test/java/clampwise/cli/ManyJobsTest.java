@@ -33,7 +33,7 @@ class ManyJobsTest {
     out.reset();
     err.reset();
     Console console = new Console(InputStream.nullInputStream(), out, err, Map.of(), screen);
-    return new Clampwise(console, () -> desk, List::of).run(arguments);
+    return new Clampwise(console, any -> desk, List::of).run(arguments);
   }
 
   private static Review review(String name, Console console) {

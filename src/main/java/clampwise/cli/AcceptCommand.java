@@ -1,0 +1,146 @@
+package clampwise.cli;
+
+import clampwise.finding.Finding;
+import clampwise.finding.FindingOrder;
+import clampwise.finding.HouseRule;
+import clampwise.gate.Acceptance;
+import clampwise.gate.DeviationFiles;
+import clampwise.report.ProblemLine;
+import clampwise.review.Review;
+import clampwise.source.Nearest;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code clampwise accept}: writes down that somebody answers for a finding. */
+final class AcceptCommand {
+
+  private static final int MOST_DIGITS = 6;
+
+  private final Console console;
+  private final Desk desk;
+
+  AcceptCommand(Console console, Desk desk) {
+    this.console = console;
+    this.desk = desk;
+  }
+
+  /** Reviews the job, finds what is meant, and adds it to the file beside the job. */
+  int run(AcceptOptions options) {
+    LocalDate today = options.desk().today().orElseGet(LocalDate::now);
+    if (options.until().isBefore(today)) {
+      throw new UsageException("--until " + options.until() + " is past; today is " + today);
+    }
+    Review review = desk.review(options.job(), console);
+    if (!review.problems().isEmpty()) {
+      review.problems().forEach(each -> console.complain(each.at() + ": " + ProblemLine.of(each)));
+      throw new UsageException("nothing is accepted in a job that cannot be read in full");
+    }
+    Finding finding = meant(options, review);
+    Acceptance acceptance =
+        new Acceptance(
+            finding, options.reason(), options.by(), today, options.until(), revision(options, review));
+    Path file = DeviationFiles.of(Path.of(options.job()));
+    write(file, acceptance);
+    say(finding, options, file);
+    return ExitCode.CLEAR;
+  }
+
+  private static Optional<String> revision(AcceptOptions options, Review review) {
+    if (!options.thisRevision()) {
+      return Optional.empty();
+    }
+    if (review.revision().isEmpty()) {
+      throw new UsageException("--this-revision: the job names no revision");
+    }
+    return Optional.of(review.revision());
+  }
+
+  private static void write(Path file, Acceptance acceptance) {
+    String text =
+        acceptance
+            .addTo(existing(file))
+            .orElseThrow(
+                () ->
+                    new UsageException(
+                        file
+                            + " is written in a way to which nothing can be added safely; add this"
+                            + " yourself under accepted:\n"
+                            + acceptance.entry()));
+    WholeFile.write(file.toString(), text);
+  }
+
+  private static String existing(Path file) {
+    try {
+      return Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
+    } catch (IOException e) {
+      throw new UsageException(file + " cannot be read, so nothing is added to it");
+    }
+  }
+
+  private void say(Finding finding, AcceptOptions options, Path file) {
+    console.print(
+        "Accepted until " + options.until() + ": " + finding.message() + "\n"
+            + "  " + finding.rule() + " at " + finding.cause() + "\n"
+            + "  written to " + file + "\n");
+  }
+
+  private static Finding meant(AcceptOptions options, Review review) {
+    String what = options.what();
+    Finding finding =
+        isNumber(what) ? numbered(Integer.parseInt(what), review) : ruled(options, review);
+    if (HouseRule.is(finding.rule())) {
+      throw new UsageException(
+          finding.rule() + " is about the house's own files and cannot be accepted: "
+              + finding.remedy());
+    }
+    return finding;
+  }
+
+  private static boolean isNumber(String word) {
+    return word.length() <= MOST_DIGITS && word.chars().allMatch(c -> c >= '0' && c <= '9');
+  }
+
+  private static Finding numbered(int number, Review review) {
+    FindingOrder order = FindingOrder.of(review.findings());
+    List<Finding> leading = order.followers().leading();
+    for (Finding finding : leading) {
+      if (order.number(finding).filter(own -> own == number).isPresent()) {
+        return finding;
+      }
+    }
+    throw new UsageException(
+        "there is no finding " + number + "; the review has " + leading.size());
+  }
+
+  private static Finding ruled(AcceptOptions options, Review review) {
+    List<Finding> found = new ArrayList<>();
+    List<String> rules = new ArrayList<>();
+    for (Finding finding : review.findings()) {
+      rules.add(finding.rule());
+      boolean fits =
+          finding.rule().equals(options.what())
+              && options.subject().filter(own -> !own.equals(finding.cause().path())).isEmpty();
+      if (fits) {
+        found.add(finding);
+      }
+    }
+    if (found.isEmpty()) {
+      throw new UsageException(
+          "nothing is found by " + options.what() + options.subject().map(s -> " at " + s).orElse("")
+              + Hint.of(Nearest.to(options.what(), rules)));
+    }
+    if (found.size() > 1) {
+      StringBuilder subjects = new StringBuilder();
+      found.forEach(one -> subjects.append("\n  --subject '").append(one.cause()).append('\''));
+      throw new UsageException(
+          options.what() + " has " + found.size() + " findings; name one:" + subjects);
+    }
+    return found.get(0);
+  }
+}

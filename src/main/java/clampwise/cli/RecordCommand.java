@@ -1,0 +1,62 @@
+package clampwise.cli;
+
+import clampwise.gate.DebtBook;
+import clampwise.report.ProblemLine;
+import clampwise.repository.JobList;
+import clampwise.repository.ListedJob;
+import clampwise.review.Review;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+
+/** {@code clampwise record}: writes down the findings that stand, or takes out solved ones. */
+final class RecordCommand {
+
+  private final Console console;
+  private final ReviewDesk desk;
+  private final Faults faults;
+
+  RecordCommand(Console console, ReviewDesk desk) {
+    this.console = console;
+    this.desk = desk;
+    this.faults = new Faults(console);
+  }
+
+  /**
+   * Brings the record of the jobs' repository up to date.
+   *
+   * @param adds whether what is new enters a record that exists
+   */
+  int run(List<String> words, boolean adds, LocalDate today) {
+    List<ListedJob> jobs = JobList.of(words);
+    Path place = DebtBook.placeFor(Path.of(jobs.get(0).name()));
+    DebtBook book = DebtBook.open(place, adds, today);
+    if (!book.problems().isEmpty()) {
+      book.problems().forEach(one -> console.complain(one.at() + ": " + ProblemLine.of(one)));
+      throw new UsageException("a record that cannot be read in full is not written over");
+    }
+    int worst = ExitCode.CLEAR;
+    for (ListedJob job : jobs) {
+      worst = Math.max(worst, settle(job, book));
+    }
+    book.forgetLostJobs();
+    WholeFile.write(place.toString(), book.text());
+    console.print(place + ": " + book.summary() + "\n");
+    return worst;
+  }
+
+  @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others
+  private int settle(ListedJob job, DebtBook book) {
+    try {
+      Review review = job.problem().map(Desk::unreadable).orElseGet(() -> desk.undebted(job.name()));
+      review
+          .problems()
+          .forEach(one -> console.complain(one.at() + ": " + ProblemLine.of(one)));
+      book.settle(Path.of(job.name()), review);
+      return review.problems().isEmpty() ? ExitCode.CLEAR : ExitCode.UNUSABLE;
+    } catch (RuntimeException | StackOverflowError e) {
+      faults.report(job.name(), e);
+      return ExitCode.FAULT;
+    }
+  }
+}

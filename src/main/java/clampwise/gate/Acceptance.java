@@ -1,0 +1,83 @@
+package clampwise.gate;
+
+import clampwise.finding.Finding;
+import clampwise.source.Problems;
+import clampwise.source.SourceText;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Somebody accepts a finding.
+ *
+ * @param finding what was found
+ * @param reason why it is accepted
+ * @param by person or role that answers for it
+ * @param on day on which it is accepted
+ * @param until last day on which that holds
+ * @param revision revision of the drawings for which it holds; every one when empty
+ */
+public record Acceptance(
+    Finding finding,
+    String reason,
+    String by,
+    LocalDate on,
+    LocalDate until,
+    Optional<String> revision) {
+
+  private static final String HEAD =
+      """
+      # Deviations that somebody accepted for the job beside this file. Each is shown in every report
+      # until its last day; see docs/gate.md. clampwise accept adds one.
+      accepted:
+      """;
+
+  /**
+   * A file of deviations with this one more; everything else in it stays as it was written.
+   *
+   * @param existing the file as it is; empty if there is none
+   * @return empty where the file is written in a way to which nothing can be added safely
+   */
+  public Optional<String> addTo(String existing) {
+    String base = existing.isBlank() ? HEAD : existing.endsWith("\n") ? existing : existing + "\n";
+    String text = base + entry();
+    return count(text) == count(existing) + 1 ? Optional.of(text) : Optional.empty();
+  }
+
+  /** How many deviations a text holds; less than none where it cannot be read. */
+  private static int count(String text) {
+    if (text.isBlank()) {
+      return 0;
+    }
+    Problems problems = new Problems();
+    SourceText source = new SourceText("", text.getBytes(StandardCharsets.UTF_8));
+    List<DeviationFile.Deviation> all =
+        Beside.of(source, DeviationFile.class, problems)
+            .map(DeviationFile::accepted)
+            .orElse(List.of());
+    return problems.isEmpty() ? all.size() : Integer.MIN_VALUE;
+  }
+
+  /** The deviation as it is written. */
+  public String entry() {
+    StringBuilder text = new StringBuilder();
+    text.append("  - rule: ").append(YamlText.of(finding.rule())).append('\n');
+    line(text, "subject", finding.cause().path());
+    if (!finding.loadCase().isEmpty()) {
+      line(text, "load-case", finding.loadCase());
+    }
+    line(text, "reason", reason);
+    line(text, "by", by);
+    text.append("    on: ").append(on).append('\n');
+    text.append("    until: ").append(until).append('\n');
+    revision.ifPresent(own -> line(text, "revision", own));
+    Extent.written(finding).ifPresent(value -> line(text, "value", value));
+    text.append("    places: ").append(finding.places().size()).append('\n');
+    return text.toString();
+  }
+
+  private static void line(StringBuilder text, String key, String value) {
+    text.append("    ").append(key).append(": ").append(YamlText.of(value)).append('\n');
+  }
+}
