@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** {@code clampwise accept}: writes down that somebody answers for a finding. */
 final class AcceptCommand {
@@ -44,7 +45,12 @@ final class AcceptCommand {
     Finding finding = meant(options, review);
     Acceptance acceptance =
         new Acceptance(
-            finding, options.reason(), options.by(), today, options.until(), revision(options, review));
+            finding,
+            options.reason(),
+            options.by(),
+            today,
+            options.until(),
+            revision(options, review));
     Path file = DeviationFiles.of(Path.of(options.job()));
     write(file, acceptance);
     say(finding, options, file);
@@ -70,8 +76,8 @@ final class AcceptCommand {
                     new UsageException(
                         file
                             + " is written in a way to which nothing can be added safely; add this"
-                            + " yourself under accepted:\n"
-                            + acceptance.entry()));
+                            + " under accepted: "
+                            + acceptance.inOneLine()));
     WholeFile.write(file.toString(), text);
   }
 
@@ -85,9 +91,19 @@ final class AcceptCommand {
 
   private void say(Finding finding, AcceptOptions options, Path file) {
     console.print(
-        "Accepted until " + options.until() + ": " + finding.message() + "\n"
-            + "  " + finding.rule() + " at " + finding.cause() + "\n"
-            + "  written to " + file + "\n");
+        "Accepted until "
+            + options.until()
+            + ": "
+            + finding.message()
+            + "\n"
+            + "  "
+            + finding.rule()
+            + " at "
+            + finding.cause()
+            + "\n"
+            + "  written to "
+            + file
+            + "\n");
   }
 
   private static Finding meant(AcceptOptions options, Review review) {
@@ -96,7 +112,8 @@ final class AcceptCommand {
         isNumber(what) ? numbered(Integer.parseInt(what), review) : ruled(options, review);
     if (HouseRule.is(finding.rule())) {
       throw new UsageException(
-          finding.rule() + " is about the house's own files and cannot be accepted: "
+          finding.rule()
+              + " is about the house's own files and cannot be accepted: "
               + finding.remedy());
     }
     return finding;
@@ -132,14 +149,16 @@ final class AcceptCommand {
     }
     if (found.isEmpty()) {
       throw new UsageException(
-          "nothing is found by " + options.what() + options.subject().map(s -> " at " + s).orElse("")
+          "nothing is found by "
+              + options.what()
+              + options.subject().map(s -> " at " + s).orElse("")
               + Hint.of(Nearest.to(options.what(), rules)));
     }
     if (found.size() > 1) {
-      StringBuilder subjects = new StringBuilder();
-      found.forEach(one -> subjects.append("\n  --subject '").append(one.cause()).append('\''));
+      String subjects =
+          found.stream().map(one -> "'" + one.cause() + "'").collect(Collectors.joining(", "));
       throw new UsageException(
-          options.what() + " has " + found.size() + " findings; name one:" + subjects);
+          options.what() + " has " + found.size() + " findings; name one with --subject: " + subjects);
     }
     return found.get(0);
   }

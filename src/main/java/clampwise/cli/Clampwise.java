@@ -91,11 +91,35 @@ final class Clampwise {
       case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
       case "explain" -> new ExplainCommand(console, pages(usage)).run(usage.words());
       case "rules" -> new RulesCommand(console).run(usage.words());
+      case "accept" -> accept(new GateUsage(command), usage);
+      case "record" -> record(new GateUsage(command), usage);
+      case "compare" -> compare(new GateUsage(command), usage);
+      case "policy" -> policy(new GateUsage(command), usage);
       case "calc" -> new CalcCommand(console).run(usage.calc());
       case "start" -> new StartCommand(console).run(usage.words().get(0));
       case "schema" -> new SchemaCommand(console).run(usage.schema());
       default -> completion(usage.words().get(0));
     };
+  }
+
+  private int accept(GateUsage gate, Usage usage) {
+    return new AcceptCommand(console, askedDesk(usage)).run(gate.accept());
+  }
+
+  private int record(GateUsage gate, Usage usage) {
+    return new RecordCommand(console, askedDesk(usage))
+        .run(gate.words(), gate.adds(), gate.today());
+  }
+
+  private int compare(GateUsage gate, Usage usage) {
+    return new CompareCommand(console, askedDesk(usage), gate.compare()).run();
+  }
+
+  private int policy(GateUsage gate, Usage usage) {
+    PolicyCommand command = new PolicyCommand(console);
+    return gate.asksForLimits()
+        ? command.limits()
+        : command.run(gate.job(), askedDesk(usage).policy(gate.job()));
   }
 
   private int completion(String shell) {

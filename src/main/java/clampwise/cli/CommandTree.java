@@ -34,6 +34,10 @@ final class CommandTree {
             .description("Print the version.")
             .build());
     root.addSubcommand("review", review());
+    root.addSubcommand("accept", GateUsage.accept(command("accept", HelpTexts.ACCEPT)));
+    root.addSubcommand("record", GateUsage.record(command("record", HelpTexts.RECORD)));
+    root.addSubcommand("compare", GateUsage.compare(command("compare", HelpTexts.COMPARE)));
+    root.addSubcommand("policy", GateUsage.policy(command("policy", HelpTexts.POLICY)));
     root.addSubcommand("takeoff", takeoff());
     root.addSubcommand("explain", explain());
     root.addSubcommand("rules", rules());
@@ -181,7 +185,7 @@ final class CommandTree {
         OptionSpec.builder("-h", "--help").usageHelp(true).description("Print this help.").build());
   }
 
-  private static OptionSpec ownRules() {
+  static OptionSpec ownRules() {
     return OptionSpec.builder(OwnRulesChoice.OPTION)
         .type(String.class)
         .arity("1")
@@ -190,7 +194,7 @@ final class CommandTree {
         .build();
   }
 
-  private static OptionSpec flag(String name, String description) {
+  static OptionSpec flag(String name, String description) {
     return OptionSpec.builder(name).type(boolean.class).description(description).build();
   }
 
@@ -198,8 +202,7 @@ final class CommandTree {
     return OptionSpec.builder(letter, name).type(boolean.class).description(description).build();
   }
 
-  private static OptionSpec choice(
-      String name, String label, String description, String... values) {
+  static OptionSpec choice(String name, String label, String description, String... values) {
     return OptionSpec.builder(name)
         .completionCandidates(List.of(values))
         .type(String.class)
@@ -218,7 +221,7 @@ final class CommandTree {
         .build();
   }
 
-  private static PositionalParamSpec words(String label, String arity, String description) {
+  static PositionalParamSpec words(String label, String arity, String description) {
     return PositionalParamSpec.builder()
         .index(arity.endsWith("*") ? "0..*" : "0")
         .arity(arity)

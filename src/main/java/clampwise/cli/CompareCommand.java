@@ -1,9 +1,9 @@
 package clampwise.cli;
 
+import clampwise.finding.NaturalOrder;
 import clampwise.finding.Threshold;
 import clampwise.gate.Changes;
 import clampwise.gate.Changes.Changed;
-import clampwise.finding.NaturalOrder;
 import clampwise.report.ChangesMarkdown;
 import clampwise.report.ChangesText;
 import clampwise.report.Paint;
@@ -95,7 +95,11 @@ final class CompareCommand {
   }
 
   private void compare(
-      String name, ComparedSide old, Map<String, Path> was, ComparedSide now, Map<String, Path> is) {
+      String name,
+      ComparedSide old,
+      Map<String, Path> was,
+      ComparedSide now,
+      Map<String, Path> is) {
     if (!is.containsKey(name)) {
       say(name + " is gone", "");
     } else if (!was.containsKey(name)) {

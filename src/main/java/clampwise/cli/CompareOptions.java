@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.finding.Threshold;
 import java.util.Optional;
 
 /**
@@ -7,11 +8,7 @@ import java.util.Optional;
  *
  * @param old a file, a folder, {@code REV:PATH}, or a revision of the second word's path
  * @param now a file, a folder, {@code REV:PATH} or a revision
+ * @param markdown whether it is written as Markdown
  * @param failOn severity from which on what is new or worse fails the run
  */
-record CompareOptions(
-    String old,
-    String now,
-    Optional<clampwise.finding.Threshold> failOn,
-    boolean markdown,
-    DeskOptions desk) {}
+record CompareOptions(String old, String now, Optional<Threshold> failOn, boolean markdown) {}

@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.policy.Policy;
 import clampwise.review.Review;
 import clampwise.rulebook.OwnRules;
 import clampwise.source.Problem;
@@ -19,6 +20,11 @@ interface Desk {
   /** The review of a job in which known debts are findings like any other. */
   default Review withDebts(String name, Console console) {
     return review(name, console);
+  }
+
+  /** The policy in force for a job file. */
+  default Policy policy(String job) {
+    return Policy.NONE;
   }
 
   /** The same desk with rules that a company wrote for itself. */

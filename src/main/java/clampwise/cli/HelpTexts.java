@@ -56,6 +56,51 @@ record HelpTexts(String description, String... footer) {
           "Counted on the layout, one by one; what could not be counted is listed.",
           "Exit codes: 0 done, 2 wrong usage or unreadable input, 70 a fault.");
 
+  static final HelpTexts ACCEPT =
+      new HelpTexts(
+          "Writes down, in the file beside a job, that somebody answers for a finding until a day.",
+          "Examples:",
+          "  clampwise accept barn/job.yaml 3 --reason 'shims drawn on S-4' \\",
+          "      --by 'roof engineer' --until 2027-03-31",
+          "  clampwise accept barn/job.yaml row-drifts-off-seams --subject fields.A \\",
+          "      --reason 'crew re-measures' --by 'site lead' --until 2027-03-31",
+          "",
+          "The finding stays in every report, as accepted. It counts again when its day is",
+          "past, when its number or its places get worse, or when it changes its load case.",
+          "Exit codes: 0 written, 2 nothing written.");
+
+  static final HelpTexts RECORD =
+      new HelpTexts(
+          "Records the findings that stand, so that a repository adopted late fails only on what"
+              + " is new; later runs take solved ones out.",
+          "Examples:",
+          "  clampwise record jobs           begin the record, or take out what is solved",
+          "  clampwise record --add jobs     record what is new, too",
+          "",
+          "Exit codes: 0 written, 2 a job or the record could not be read, 70 a fault.");
+
+  static final HelpTexts COMPARE =
+      new HelpTexts(
+          "Says what became of a job: findings new, gone, worse, better, and what changed in the"
+              + " layout.",
+          "Examples:",
+          "  clampwise compare barn-b.yaml barn-c.yaml",
+          "  clampwise compare main jobs/barn/job.yaml         the branch main against now",
+          "  clampwise compare v1:jobs/barn/job.yaml v2:jobs/barn/job.yaml",
+          "  clampwise compare main HEAD                       every job of the repository",
+          "",
+          "Exit codes: 0 nothing new or worse at or above the threshold, 1 something is,",
+          "2 wrong usage or unreadable input, 70 a fault.");
+
+  static final HelpTexts POLICY =
+      new HelpTexts(
+          "Shows what a house asks of a job, and in which file and line that is written.",
+          "Examples:",
+          "  clampwise policy barn/job.yaml",
+          "  clampwise policy --limits         the limits that a house may set itself",
+          "",
+          "Exit codes: 0 shown, 2 a policy cannot be read in full.");
+
   static final HelpTexts EXPLAIN =
       new HelpTexts(
           "Prints what a rule checks, why it matters and how to correct a finding.",

@@ -13,10 +13,10 @@ import java.util.List;
 final class RecordCommand {
 
   private final Console console;
-  private final ReviewDesk desk;
+  private final Desk desk;
   private final Faults faults;
 
-  RecordCommand(Console console, ReviewDesk desk) {
+  RecordCommand(Console console, Desk desk) {
     this.console = console;
     this.desk = desk;
     this.faults = new Faults(console);
@@ -48,10 +48,9 @@ final class RecordCommand {
   @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others
   private int settle(ListedJob job, DebtBook book) {
     try {
-      Review review = job.problem().map(Desk::unreadable).orElseGet(() -> desk.undebted(job.name()));
-      review
-          .problems()
-          .forEach(one -> console.complain(one.at() + ": " + ProblemLine.of(one)));
+      Review review =
+          job.problem().map(Desk::unreadable).orElseGet(() -> desk.withDebts(job.name(), console));
+      review.problems().forEach(one -> console.complain(one.at() + ": " + ProblemLine.of(one)));
       book.settle(Path.of(job.name()), review);
       return review.problems().isEmpty() ? ExitCode.CLEAR : ExitCode.UNUSABLE;
     } catch (RuntimeException | StackOverflowError e) {

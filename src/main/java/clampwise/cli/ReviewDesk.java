@@ -1,6 +1,7 @@
 package clampwise.cli;
 
 import clampwise.gate.Gate;
+import clampwise.policy.Policy;
 import clampwise.review.Review;
 import clampwise.review.Reviewer;
 import clampwise.rulebook.OwnRules;
@@ -48,6 +49,11 @@ final class ReviewDesk implements Desk {
     return new JobSource<>(
             file -> gated.apply(reviewer.review(file), file), reviewer::review, Desk::unreadable)
         .take(name, console);
+  }
+
+  @Override
+  public Policy policy(String job) {
+    return reviewer.policy(Path.of(job));
   }
 
   @Override

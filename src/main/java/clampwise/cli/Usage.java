@@ -141,7 +141,8 @@ final class Usage {
     return given == null ? unless : choice(option, given.stringValues().get(0), known);
   }
 
-  private static <E extends Enum<E>> E choice(String option, String written, E[] known) {
+  /** The value that a word means. */
+  static <E extends Enum<E>> E choice(String option, String written, E[] known) {
     List<String> words = new ArrayList<>();
     for (E one : known) {
       words.add(word(one));

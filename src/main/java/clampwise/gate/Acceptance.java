@@ -5,7 +5,10 @@ import clampwise.source.Problems;
 import clampwise.source.SourceText;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -59,25 +62,37 @@ public record Acceptance(
     return problems.isEmpty() ? all.size() : Integer.MIN_VALUE;
   }
 
-  /** The deviation as it is written. */
-  public String entry() {
+  private String entry() {
     StringBuilder text = new StringBuilder();
-    text.append("  - rule: ").append(YamlText.of(finding.rule())).append('\n');
-    line(text, "subject", finding.cause().path());
-    if (!finding.loadCase().isEmpty()) {
-      line(text, "load-case", finding.loadCase());
+    String mark = "  - ";
+    for (Map.Entry<String, String> one : values().entrySet()) {
+      text.append(mark).append(one.getKey()).append(": ").append(one.getValue()).append('\n');
+      mark = "    ";
     }
-    line(text, "reason", reason);
-    line(text, "by", by);
-    text.append("    on: ").append(on).append('\n');
-    text.append("    until: ").append(until).append('\n');
-    revision.ifPresent(own -> line(text, "revision", own));
-    Extent.written(finding).ifPresent(value -> line(text, "value", value));
-    text.append("    places: ").append(finding.places().size()).append('\n');
     return text.toString();
   }
 
-  private static void line(StringBuilder text, String key, String value) {
-    text.append("    ").append(key).append(": ").append(YamlText.of(value)).append('\n');
+  /** The deviation in one line, for those who write it themselves. */
+  public String inOneLine() {
+    List<String> parts = new ArrayList<>();
+    values().forEach((key, value) -> parts.add(key + ": " + value));
+    return "- {" + String.join(", ", parts) + "}";
+  }
+
+  private Map<String, String> values() {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("rule", YamlText.of(finding.rule()));
+    values.put("subject", YamlText.of(finding.cause().path()));
+    if (!finding.loadCase().isEmpty()) {
+      values.put("load-case", YamlText.of(finding.loadCase()));
+    }
+    values.put("reason", YamlText.of(reason));
+    values.put("by", YamlText.of(by));
+    values.put("on", on.toString());
+    values.put("until", until.toString());
+    revision.ifPresent(own -> values.put("revision", YamlText.of(own)));
+    Extent.written(finding).ifPresent(value -> values.put("value", YamlText.of(value)));
+    values.put("places", Integer.toString(finding.places().size()));
+    return values;
   }
 }

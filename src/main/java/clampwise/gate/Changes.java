@@ -93,15 +93,10 @@ public record Changes(
       old.forEach(
           (name, was) -> {
             if (!now.containsKey(name)) {
-              (isAsked(name.rule()) ? gone : unknown).add(was);
+              (Gaps.wouldShow(name, after) ? gone : unknown).add(was);
             }
           });
       return new Changes(fresh, gone, unknown, worse, better, unchanged, layout);
-    }
-
-    private boolean isAsked(String rule) {
-      return after.problems().isEmpty()
-          && after.notChecked().stream().noneMatch(gap -> gap.rule().equals(rule));
     }
 
     private void sort(Changed one) {

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -48,7 +49,8 @@ public final class DebtBook {
   private DebtBook(Path path, boolean adds, LocalDate today) {
     DebtRecord record = DebtRecord.read(path);
     Optional<DebtFile> existing = record.file().content();
-    this.folder = path.toAbsolutePath().normalize().getParent();
+    Path absolute = path.toAbsolutePath().normalize();
+    this.folder = Objects.requireNonNullElse(absolute.getParent(), absolute);
     this.adds = adds || existing.isEmpty();
     this.recorded = existing.map(file -> file.recorded().date()).orElse(today);
     this.problems = record.file().problems();
@@ -65,7 +67,9 @@ public final class DebtBook {
     return new DebtBook(path, adds, today);
   }
 
-  /** Where the record of a job stands, or where one would be begun: at the root of its repository. */
+  /**
+   * Where the record of a job stands, or where one would be begun: at the root of its repository.
+   */
   public static Path placeFor(Path job) {
     return DebtRecord.find(job).orElseGet(() -> root(job).resolve(DebtRecord.FILE));
   }
@@ -99,8 +103,8 @@ public final class DebtBook {
   }
 
   /**
-   * Brings the record up to date with the review of a job in which only accepted deviations are told
-   * apart. A job that could not be read keeps what is recorded.
+   * Brings the record up to date with the review of a job in which only accepted deviations are
+   * told apart. A job that could not be read keeps what is recorded.
    */
   public void settle(Path job, Review review) {
     String name = SourceFiles.nameOf(folder.relativize(job.toAbsolutePath().normalize()));
@@ -117,16 +121,11 @@ public final class DebtBook {
       }
     }
     int before = known.size();
-    known.keySet().removeIf(name -> !found.containsKey(name) && wasAsked(name.rule(), review));
+    known.keySet().removeIf(name -> !found.containsKey(name) && Gaps.wouldShow(name, review));
     solved += before - known.size();
     for (Finding finding : found.values()) {
       settle(known, finding);
     }
-  }
-
-  /** What could not be judged may be there still. */
-  private static boolean wasAsked(String rule, Review review) {
-    return review.notChecked().stream().noneMatch(gap -> gap.rule().equals(rule));
   }
 
   private void settle(Map<FindingName, Extent> known, Finding finding) {
@@ -156,8 +155,7 @@ public final class DebtBook {
   /** What happened, in words. */
   public String summary() {
     int all = byJob.values().stream().mapToInt(Map::size).sum();
-    String fresh =
-        left == 0 ? "" : "; " + left + " new not recorded (--add records what is new)";
+    String fresh = left == 0 ? "" : "; " + left + " new not recorded (--add records what is new)";
     return all + " known, " + added + " of them new, " + solved + " solved" + fresh;
   }
 

@@ -65,12 +65,14 @@ final class LayoutChanges {
     names.addAll(was.keySet());
     names.addAll(is.keySet());
     for (String name : names) {
-      if (!is.containsKey(name)) {
-        changes.add("field " + name + " is gone (" + modules(was.get(name)) + ")");
-      } else if (!was.containsKey(name)) {
-        changes.add("field " + name + " is new (" + modules(is.get(name)) + ")");
-      } else {
-        field(was.get(name), is.get(name));
+      FieldLayout old = was.get(name);
+      FieldLayout fresh = is.get(name);
+      if (old != null && fresh != null) {
+        field(old, fresh);
+      } else if (old != null) {
+        changes.add("field " + name + " is gone (" + modules(old) + ")");
+      } else if (fresh != null) {
+        changes.add("field " + name + " is new (" + modules(fresh) + ")");
       }
     }
   }
@@ -96,7 +98,8 @@ final class LayoutChanges {
         added.add(module.name());
       } else {
         moved(place, module)
-            .ifPresent(how -> moved.computeIfAbsent(how, h -> new ArrayList<>()).add(module.name()));
+            .ifPresent(
+                how -> moved.computeIfAbsent(how, h -> new ArrayList<>()).add(module.name()));
       }
     }
     name(added, "new in field " + is.name());
@@ -126,9 +129,7 @@ final class LayoutChanges {
   }
 
   private static String type(PlacedModule module) {
-    return module.typeName()
-        + " "
-        + module.orientation().name().toLowerCase(java.util.Locale.ROOT);
+    return module.typeName() + " " + module.orientation().name().toLowerCase(java.util.Locale.ROOT);
   }
 
   private String shift(double byM, String forward, String back) {
@@ -144,15 +145,24 @@ final class LayoutChanges {
     Spacing fresh = Spacing.of(is.attachments());
     if (Math.abs(old.usualM() - fresh.usualM()) >= CLOSE_M) {
       changes.add(
-          "field " + is.name() + ": usual spacing of attachments along a line "
-              + length(old.usualM()) + " -> " + length(fresh.usualM()));
+          "field "
+              + is.name()
+              + ": usual spacing of attachments along a line "
+              + length(old.usualM())
+              + " -> "
+              + length(fresh.usualM()));
     }
     long elsewhere = is.attachments().stream().filter(one -> !hasOne(was, one)).count();
     boolean sameCount = was.attachments().size() == is.attachments().size();
     if (sameCount && elsewhere > 0) {
       changes.add(
-          "field " + is.name() + ": " + counted((int) elsewhere, "attachment")
-              + " of " + is.attachments().size() + " not where one was");
+          "field "
+              + is.name()
+              + ": "
+              + counted((int) elsewhere, "attachment")
+              + " of "
+              + is.attachments().size()
+              + " not where one was");
     }
   }
 

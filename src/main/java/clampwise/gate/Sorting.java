@@ -71,7 +71,7 @@ final class Sorting {
     }
     if (answer instanceof DeviationAnswer && !rules.get().contains(answer.name().rule())) {
       added.add(unknown(answer));
-    } else if (isKnown(answer.name().rule()) && isFirst(answer)) {
+    } else if (Gaps.wouldShow(answer.name(), review) && isFirst(answer)) {
       added.add(answer.idle());
     } else if (answer instanceof DeviationAnswer deviation && !isFirst(answer)) {
       added.add(deviation.idle());
@@ -81,12 +81,6 @@ final class Sorting {
   /** Whether nobody spoke for the same finding before; a debt may stand behind a deviation. */
   private boolean isFirst(Answer answer) {
     return accepted.stream().noneMatch(one -> one.finding().name().equals(answer.name()));
-  }
-
-  /** What could not be judged may be there still. */
-  private boolean isKnown(String rule) {
-    return review.problems().isEmpty()
-        && review.notChecked().stream().noneMatch(gap -> gap.rule().equals(rule));
   }
 
   private Finding unknown(Answer answer) {

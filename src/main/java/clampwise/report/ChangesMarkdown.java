@@ -15,7 +15,9 @@ public final class ChangesMarkdown {
 
   /** A job of which there is but one side. */
   public static String note(String title, String text) {
-    return "### " + MarkdownWords.of(title, MOST_OF_LINE) + "\n\n"
+    return "### "
+        + MarkdownWords.of(title, MOST_OF_LINE)
+        + "\n\n"
         + (text.isEmpty() ? "" : MarkdownWords.of(text, MOST_OF_LINE) + "\n\n");
   }
 
@@ -51,8 +53,16 @@ public final class ChangesMarkdown {
       String was = one.before().map(old -> "; " + ChangesText.from(old, finding)).orElse("");
       String accepted = one.accepted() ? " (somebody answers for it)" : "";
       String text =
-          finding.severity().word() + accepted + ": " + finding.message() + was + " ("
-              + finding.rule() + ", " + place.apply(finding.at().toString()) + ")";
+          finding.severity().word()
+              + accepted
+              + ": "
+              + finding.message()
+              + was
+              + " ("
+              + finding.rule()
+              + ", "
+              + place.apply(finding.at().toString())
+              + ")";
       out.append("- ").append(MarkdownWords.of(text, MOST_OF_LINE)).append('\n');
     }
     out.append('\n');

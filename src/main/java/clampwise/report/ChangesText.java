@@ -44,10 +44,21 @@ public final class ChangesText {
   /** How many findings there are of each kind. */
   public static String counts(Changes changes) {
     String unknown =
-        changes.unknown().isEmpty() ? "" : ", " + changes.unknown().size() + " not checked any more";
-    return changes.fresh().size() + " new, " + changes.worse().size() + " worse, "
-        + changes.better().size() + " better, " + changes.gone().size() + " gone, "
-        + changes.unchanged() + " unchanged" + unknown + ".";
+        changes.unknown().isEmpty()
+            ? ""
+            : ", " + changes.unknown().size() + " not checked any more";
+    return changes.fresh().size()
+        + " new, "
+        + changes.worse().size()
+        + " worse, "
+        + changes.better().size()
+        + " better, "
+        + changes.gone().size()
+        + " gone, "
+        + changes.unchanged()
+        + " unchanged"
+        + unknown
+        + ".";
   }
 
   private void layout(List<String> lines) {

@@ -84,7 +84,10 @@ final class SummaryText {
     return Counted.of(review.coverage().size(), "rule")
         + (" gave " + Counted.of(met + notMet + notChecked, "answer"))
         + (", one for each part of the job that they look at: " + met + " met, ")
-        + (notMet + " not met" + from(notMet, review.findings().size(), "finding") + ", ")
+        + (notMet
+            + " not met"
+            + from(notMet, review.findings().size() + review.accepted().size(), "finding")
+            + ", ")
         + (notChecked + " not checked" + from(notChecked, reasons, "reason"));
   }
 

@@ -112,7 +112,9 @@ public record Revision(GitRepository repository, ObjectId tree) implements AutoC
     Path root = repository.root();
     Path parent = real.getParent();
     Path known =
-        parent != null && Files.exists(parent) ? parent.toRealPath().resolve(real.getFileName()) : real;
+        parent != null && Files.exists(parent)
+            ? parent.toRealPath().resolve(real.getFileName())
+            : real;
     return known.equals(root) ? "" : repository.pathOf(known);
   }
 

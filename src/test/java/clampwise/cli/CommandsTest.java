@@ -266,7 +266,7 @@ class CommandsTest {
   void completionKnowsEveryCommand() {
     assertThat(run("completion", "bash")).isZero();
     assertThat(printed())
-        .contains("review takeoff explain rules calc start schema completion")
+        .contains("review accept record compare policy takeoff explain rules")
         .contains("review,--fail-on) words='error warning note never'")
         .contains("explain,0,*) words='gap-too-small seam-missed'")
         .contains("completion,0,*) words='bash zsh fish'")
@@ -286,7 +286,7 @@ class CommandsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "clampwise re, review",
+    "clampwise rev, review",
     "clampwise explain se, seam-missed",
     "clampwise completion f, fish",
     "clampwise review --format j, json",
