@@ -158,7 +158,11 @@ final class AcceptCommand {
       String subjects =
           found.stream().map(one -> "'" + one.cause() + "'").collect(Collectors.joining(", "));
       throw new UsageException(
-          options.what() + " has " + found.size() + " findings; name one with --subject: " + subjects);
+          options.what()
+              + " has "
+              + found.size()
+              + " findings; name one with --subject: "
+              + subjects);
     }
     return found.get(0);
   }

@@ -61,7 +61,8 @@ final class UserConfig {
     Problems problems = new Problems();
     Optional<Node> root = Optional.empty();
     try {
-      root = YamlReader.read(file.toString(), Files.readString(file), problems);
+      String text = Files.readString(file);
+      root = text.isBlank() ? root : YamlReader.read(file.toString(), text, problems);
     } catch (IOException e) {
       problems.add(Problem.of(Span.startOf(file.toString()), "no text", "a readable file"));
     }
