@@ -59,7 +59,7 @@ class ChangedJobsTest {
     all[1] = "--changed";
     all[2] = revision;
     System.arraycopy(words, 0, all, 3, words.length);
-    assertThat(new Clampwise(console, () -> desk, List::of).run(all)).isZero();
+    assertThat(new Clampwise(console, any -> desk, List::of).run(all)).isZero();
     return new TreeSet<>(names);
   }
 
@@ -125,7 +125,7 @@ class ChangedJobsTest {
     Console console = new Console(InputStream.nullInputStream(), out, err, Map.of(), Screen.NONE);
     Desk desk = (name, unused) -> SampleReview.of();
     int code =
-        new Clampwise(console, () -> desk, List::of)
+        new Clampwise(console, any -> desk, List::of)
             .run("review", "--changed", "nowhere", folder.toString());
     assertThat(code).isEqualTo(2);
     assertThat(err.toString(UTF_8))
