@@ -12,14 +12,27 @@ public final class SourceText {
   private final String file;
   private final byte[] bytes;
 
+  /** Its digest, where that is all that is known of it; otherwise empty. */
+  private final String digest;
+
   /**
    * Bytes of a file; not copied, and never changed here.
    *
    * @param file its name in positions
    */
   public SourceText(String file, byte[] bytes) {
+    this(file, bytes, "");
+  }
+
+  private SourceText(String file, byte[] bytes, String digest) {
     this.file = file;
     this.bytes = bytes;
+    this.digest = digest;
+  }
+
+  /** A file of which only the digest was kept; it has no lines. */
+  public static SourceText ofDigest(String file, String sha256) {
+    return new SourceText(file, new byte[0], sha256);
   }
 
   /** Its name in positions. */
@@ -41,9 +54,12 @@ public final class SourceText {
 
   /** The SHA-256 digest of its bytes, in hexadecimal. */
   public String sha256() {
+    return digest.isEmpty() ? sha256(bytes) : digest;
+  }
+
+  private static String sha256(byte[] bytes) {
     try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(digest);
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }
