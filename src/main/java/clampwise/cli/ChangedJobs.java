@@ -28,16 +28,18 @@ final class ChangedJobs {
   private static final String STANDARD_INPUT = "-";
 
   private final String revision;
+  private final Desk desk;
   private final Map<Path, Changes> byFolder = new HashMap<>();
   private final Map<Path, Changes> byRoot = new HashMap<>();
 
-  private ChangedJobs(String revision) {
+  private ChangedJobs(String revision, Desk desk) {
     this.revision = revision;
+    this.desk = desk;
   }
 
   /** Those of some jobs that are affected; what is no job stays, to be said. */
-  static List<ListedJob> of(List<ListedJob> jobs, String revision, Crew crew) {
-    ChangedJobs changed = new ChangedJobs(revision);
+  static List<ListedJob> of(List<ListedJob> jobs, String revision, Crew crew, Desk desk) {
+    ChangedJobs changed = new ChangedJobs(revision, desk);
     try {
       jobs.forEach(changed::open);
       List<ListedJob> affected = new ArrayList<>();
@@ -105,8 +107,9 @@ final class ChangedJobs {
   }
 
   /** The job and what may stand beside and above it, whether it does or not. */
-  private static List<Path> around(Path job) {
+  private List<Path> around(Path job) {
     List<Path> files = new ArrayList<>(List.of(job, DeviationFiles.of(job)));
+    desk.policy(job.toString()).sources().forEach(policy -> files.add(Path.of(policy.file())));
     for (Path policy : PolicyFinder.places(job)) {
       files.add(policy);
       files.add(policy.resolveSibling(DeviationFiles.RECORD));

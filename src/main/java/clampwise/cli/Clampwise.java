@@ -88,6 +88,7 @@ final class Clampwise {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
       case "review" -> new ReviewCommand(console, askedDesk(usage)).run(usage.review());
+      case "merge" -> new MergeCommand(console, askedDesk(usage)).run(usage.review());
       case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
       case "explain" -> new ExplainCommand(console, pages(usage)).run(usage.words());
       case "rules" -> new RulesCommand(console).run(usage.words());

@@ -34,6 +34,7 @@ final class CommandTree {
             .description("Print the version.")
             .build());
     root.addSubcommand("review", review());
+    root.addSubcommand("merge", merge());
     root.addSubcommand("accept", GateUsage.accept(command("accept", HelpTexts.ACCEPT)));
     root.addSubcommand("record", GateUsage.record(command("record", HelpTexts.RECORD)));
     root.addSubcommand("compare", GateUsage.compare(command("compare", HelpTexts.COMPARE)));
@@ -49,28 +50,39 @@ final class CommandTree {
   }
 
   private static CommandSpec review() {
-    CommandSpec review = reviewOfEach();
+    CommandSpec review =
+        printing(command("review", HelpTexts.REVIEW))
+            .addOption(
+                choice(
+                    "--fail-on",
+                    "SEVERITY",
+                    "error, warning, note or never; error unless given.",
+                    "error",
+                    "warning",
+                    "note",
+                    "never"))
+            .addOption(
+                value(
+                    "--calc-sheet",
+                    "FILE",
+                    "Write all calculations to a file that ends in .md or .json."));
     DeskUsage.options().forEach(review::addOption);
     ManyUsage.options().forEach(review::addOption);
     return review.addPositional(
         words("JOB", "1..*", "Job files, folders or patterns; - reads one from standard input."));
   }
 
-  /** The options that concern the review of each job. */
-  private static CommandSpec reviewOfEach() {
-    return command("review", HelpTexts.REVIEW)
+  private static CommandSpec merge() {
+    return printing(command("merge", HelpTexts.MERGE))
+        .addPositional(words("FILE", "1..*", "All parts that clampwise review --part wrote."));
+  }
+
+  /** The options that say how reviews are printed and written. */
+  private static CommandSpec printing(CommandSpec command) {
+    return command
         .addOption(choice("--format", "FORMAT", "text or json; text unless given.", "text", "json"))
         .addOption(flag("--lines", "One line each: file:line:column: severity: message [rule]."))
         .addOption(flag("-q", "--quiet", "Only what could not be read or reaches the threshold."))
-        .addOption(
-            choice(
-                "--fail-on",
-                "SEVERITY",
-                "error, warning, note or never; error unless given.",
-                "error",
-                "warning",
-                "note",
-                "never"))
         .addOption(
             choice(
                 "--color",
@@ -79,11 +91,6 @@ final class CommandTree {
                 "auto",
                 "always",
                 "never"))
-        .addOption(
-            value(
-                "--calc-sheet",
-                "FILE",
-                "Write all calculations to a file that ends in .md or .json."))
         .addOption(
             OptionSpec.builder("--report")
                 .type(List.class)

@@ -35,7 +35,7 @@ record CompletedWords(List<String> rules, List<String> calculations, List<String
 
   /** Whether a command takes files. */
   static boolean takesFiles(String command) {
-    return List.of("review", "takeoff", "start").contains(command);
+    return List.of("review", "merge", "takeoff", "start").contains(command);
   }
 
   /** Whether the value of an option is a file or a folder. */

@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.batch.JobResult;
 import clampwise.review.Review;
 
 /** What the program answers to the shell. */
@@ -18,6 +19,11 @@ public final class ExitCode {
   public static final int FAULT = 70;
 
   private ExitCode() {}
+
+  /** What becomes of one job of many answers. */
+  static int of(JobResult job, ReviewOptions options) {
+    return job.review().map(review -> of(review, options)).orElse(FAULT);
+  }
 
   /** What the review of a job answers. */
   static int of(Review review, ReviewOptions options) {

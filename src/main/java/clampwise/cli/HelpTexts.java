@@ -45,6 +45,17 @@ record HelpTexts(String description, String... footer) {
           "Exit codes: 0 clear, 1 findings at or above the threshold,",
           "2 wrong usage or unreadable input, 70 a fault of clampwise itself.");
 
+  static final HelpTexts MERGE =
+      new HelpTexts(
+          "Joins the parts of a review that ran on several machines: the same output, reports and"
+              + " exit code as one run.",
+          "Example:",
+          "  clampwise review --part 1/2 --to part-1 jobs       on one machine",
+          "  clampwise review --part 2/2 --to part-2 jobs       on another",
+          "  clampwise merge part-1 part-2 --report all.sarif",
+          "",
+          "Reports with drawings or calculations need the layouts themselves: review their job.");
+
   static final HelpTexts TAKEOFF =
       new HelpTexts(
           "Counts what jobs take: parts with spares, lengths, freight, crew time, and the same"

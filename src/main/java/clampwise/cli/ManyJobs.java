@@ -1,13 +1,19 @@
 package clampwise.cli;
 
+import clampwise.batch.BuildIdentity;
 import clampwise.batch.Crew;
 import clampwise.batch.JobResult;
+import clampwise.batch.Part;
+import clampwise.batch.ResultCache;
 import clampwise.report.Paint;
 import clampwise.repository.JobList;
 import clampwise.repository.ListedJob;
 import clampwise.review.Review;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Reviews many jobs at once; one that fails does not stop the others. */
 final class ManyJobs {
@@ -16,17 +22,13 @@ final class ManyJobs {
   private final Desk desk;
   private final ReviewOptions options;
   private final ManyOptions many;
-  private final ReviewPrinter printer;
   private final Faults faults;
-  private final List<Review> kept = new ArrayList<>();
-  private int worst = ExitCode.CLEAR;
 
-  ManyJobs(Console console, Desk desk, ReviewOptions options, Paint paint) {
+  ManyJobs(Console console, Desk desk, ReviewOptions options) {
     this.console = console;
     this.desk = desk;
     this.options = options;
     this.many = options.many().orElse(ManyOptions.NONE);
-    this.printer = new ReviewPrinter(console, options, paint);
     this.faults = new Faults(console);
   }
 
@@ -36,36 +38,18 @@ final class ManyJobs {
    * @param own what the own rules of a company answer already
    */
   int run(int own) {
-    worst = own;
     List<ListedJob> jobs = jobs();
-    options.reports().checkFree(jobs.stream().map(ListedJob::name).toList());
-    ProgressLine progress = new ProgressLine(console, !options.quiet(), jobs.size());
-    crew()
-        .run(
-            jobs.size(),
-            number -> review(jobs.get(number), progress),
-            job -> {
-              progress.clear();
-              take(job);
-            });
-    progress.clear();
-    try {
-      if (options.writesFiles()) {
-        options.files(desk).write(kept, worst);
-      }
-    } finally {
-      printer.finish();
-    }
-    return worst;
+    return many.to().map(file -> carry(jobs, file)).orElseGet(() -> say(jobs, own));
   }
 
   private List<ListedJob> jobs() {
     List<ListedJob> all = JobList.of(options.jobs());
+    options.reports().checkFree(names(all));
     if (many.changed().isEmpty()) {
       return all;
     }
     String revision = many.changed().get();
-    List<ListedJob> affected = ChangedJobs.of(all, revision, crew());
+    List<ListedJob> affected = ChangedJobs.of(all, revision, crew(), desk);
     if (!options.quiet()) {
       String those = affected.isEmpty() ? "none" : String.valueOf(affected.size());
       String verb = affected.size() == 1 ? " is" : " are";
@@ -74,8 +58,67 @@ final class ManyJobs {
     return affected;
   }
 
+  private static List<String> names(List<ListedJob> jobs) {
+    return jobs.stream().map(ListedJob::name).toList();
+  }
+
   private static String jobs(int count) {
     return count + (count == 1 ? " job" : " jobs");
+  }
+
+  /** Prints and writes what the jobs of this machine's share say. */
+  private int say(List<ListedJob> jobs, int own) {
+    Paint paint = ReviewCommand.paint(options.colouring(), console);
+    ResultSink sink = new ResultSink(options, new ReviewPrinter(console, options, paint), own);
+    review(jobs, sink::take);
+    return sink.finish(desk);
+  }
+
+  /** Writes the results of this machine's share to a file, for them to be joined. */
+  private int carry(List<ListedJob> jobs, String file) {
+    List<JobResult> results = new ArrayList<>();
+    review(jobs, results::add);
+    Part part =
+        new Part(
+            BuildIdentity.read(),
+            desk.own().digest(),
+            options.threshold(),
+            Part.digest(names(jobs)),
+            jobs.size(),
+            many.share(),
+            results);
+    WholeFile.write(file, out -> out.write(part.bytes()));
+    for (JobResult result : results) {
+      if (result.review().isEmpty()) {
+        console.complain(result.fault());
+      }
+    }
+    console.print(results.size() + " of " + jobs(jobs.size()) + " reviewed into " + file + "\n");
+    return ExitCode.CLEAR;
+  }
+
+  private void review(List<ListedJob> jobs, Consumer<JobResult> inOrder) {
+    int count = many.share().of(jobs.size());
+    ResultCache cache =
+        new ResultCache(count > 1 && many.cached() ? cacheFolder() : Optional.empty());
+    Desk reviewing = options.needsFacts() ? desk : desk.light(cache);
+    ProgressLine progress = new ProgressLine(console, !options.quiet(), count);
+    crew()
+        .run(
+            count,
+            own -> review(jobs.get(many.share().place(own)), reviewing, progress),
+            (JobResult job) -> {
+              progress.clear();
+              inOrder.accept(job);
+            });
+    progress.clear();
+    cache.tidy();
+    cache.note().ifPresent(console::complain);
+  }
+
+  private Optional<Path> cacheFolder() {
+    Path folder = Terminals.cacheFolder(console.environment()).resolve("results");
+    return folder.isAbsolute() ? Optional.of(folder) : Optional.empty();
   }
 
   private Crew crew() {
@@ -83,10 +126,12 @@ final class ManyJobs {
   }
 
   @SuppressWarnings("CatchingUnchecked") // a fault in one job must not lose the others
-  private JobResult review(ListedJob job, ProgressLine progress) {
+  private JobResult review(ListedJob job, Desk reviewing, ProgressLine progress) {
     try {
       Review review =
-          job.problem().map(Desk::unreadable).orElseGet(() -> desk.review(job.name(), console));
+          job.problem()
+              .map(Desk::unreadable)
+              .orElseGet(() -> reviewing.review(job.name(), console));
       return JobResult.of(job.name(), review);
     } catch (RuntimeException | StackOverflowError e) {
       faults.trace(e);
@@ -94,14 +139,5 @@ final class ManyJobs {
     } finally {
       progress.step();
     }
-  }
-
-  private void take(JobResult job) {
-    int code = job.review().map(review -> ExitCode.of(review, options)).orElse(ExitCode.FAULT);
-    worst = Math.max(worst, code);
-    if (options.writesFiles()) {
-      job.review().ifPresent(kept::add);
-    }
-    printer.print(job);
   }
 }

@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.batch.Share;
 import java.util.Optional;
 
 /**
@@ -7,8 +8,17 @@ import java.util.Optional;
  *
  * @param cores how many jobs are reviewed at once; all cores when empty
  * @param changed revision since which something must have changed for a job, if so
+ * @param cached whether results are kept from run to run
+ * @param share which of the jobs are reviewed
+ * @param to file that takes the results in place of any output
  */
-record ManyOptions(Optional<Integer> cores, Optional<String> changed) {
+record ManyOptions(
+    Optional<Integer> cores,
+    Optional<String> changed,
+    boolean cached,
+    Share share,
+    Optional<String> to) {
 
-  static final ManyOptions NONE = new ManyOptions(Optional.empty(), Optional.empty());
+  static final ManyOptions NONE =
+      new ManyOptions(Optional.empty(), Optional.empty(), true, Share.ALL, Optional.empty());
 }

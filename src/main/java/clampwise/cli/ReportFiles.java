@@ -51,6 +51,22 @@ record ReportFiles(List<ReportFile> files) {
     }
   }
 
+  /** Whether any of them shows what only the facts of a job know. */
+  boolean needFacts() {
+    return files.stream().anyMatch(file -> file.kind().needsFacts());
+  }
+
+  /** Refuses reports for which reviews do not suffice. */
+  void checkWithoutFacts() {
+    for (ReportFile file : files) {
+      if (file.kind().needsFacts()) {
+        throw new UsageException(
+            file.name()
+                + " needs the layouts themselves, which parts do not carry; review its job alone");
+      }
+    }
+  }
+
   /** Writes every report. */
   void write(Run run) {
     for (ReportFile file : files) {

@@ -33,7 +33,7 @@ final class ReviewCommand {
   }
 
   private int many(ReviewOptions options, int own) {
-    return new ManyJobs(console, desk, options, paint(options.colouring())).run(own);
+    return new ManyJobs(console, desk, options).run(own);
   }
 
   private int one(ReviewOptions options, int own) {
@@ -50,7 +50,7 @@ final class ReviewCommand {
   }
 
   /** Says what is wrong with own rules, which leaves them out and stops nothing else. */
-  private int ownRules() {
+  int ownRules() {
     desk.own().notes().forEach(console::complain);
     for (Problem problem : desk.own().problems()) {
       console.complain("own rule left out: " + problem.at() + ": " + ProblemLine.of(problem));
@@ -83,7 +83,7 @@ final class ReviewCommand {
   }
 
   private String prose(List<Review> reviews, ReviewOptions options) {
-    Sheet sheet = new Sheet(console.screen().textWidth(), paint(options.colouring()));
+    Sheet sheet = new Sheet(console.screen().textWidth(), paint(options.colouring(), console));
     TextReport report = new TextReport(sheet);
     reviews.forEach(options.quiet() ? report::writeQuietly : report::write);
     if (!options.quiet() && reviews.stream().anyMatch(Review::hasJob)) {
@@ -105,7 +105,7 @@ final class ReviewCommand {
     return out.toString();
   }
 
-  private Paint paint(Colouring colouring) {
+  static Paint paint(Colouring colouring, Console console) {
     boolean colour =
         switch (colouring) {
           case ALWAYS -> true;

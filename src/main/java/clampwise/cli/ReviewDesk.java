@@ -1,5 +1,8 @@
 package clampwise.cli;
 
+import clampwise.batch.BuildIdentity;
+import clampwise.batch.CachedReviewer;
+import clampwise.batch.ResultCache;
 import clampwise.gate.Gate;
 import clampwise.policy.Policy;
 import clampwise.review.Review;
@@ -8,6 +11,7 @@ import clampwise.rulebook.OwnRules;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /**
  * Reviews jobs by the rules that ship with the program, and by a company's own, and tells what is
@@ -17,6 +21,7 @@ final class ReviewDesk implements Desk {
 
   private final DeskOptions options;
   private final Reviewer reviewer;
+  private final Function<Path, Review> files;
   private final OwnRules own;
   private final Gate gate;
 
@@ -25,8 +30,14 @@ final class ReviewDesk implements Desk {
   }
 
   private ReviewDesk(DeskOptions options, Reviewer reviewer, OwnRules own) {
+    this(options, reviewer, reviewer::review, own);
+  }
+
+  private ReviewDesk(
+      DeskOptions options, Reviewer reviewer, Function<Path, Review> files, OwnRules own) {
     this.options = options;
     this.reviewer = reviewer;
+    this.files = files;
     this.own = own;
     this.gate =
         new Gate(
@@ -47,7 +58,7 @@ final class ReviewDesk implements Desk {
 
   private Review take(String name, Console console, BiFunction<Review, Path, Review> gated) {
     return new JobSource<>(
-            file -> gated.apply(reviewer.review(file), file), reviewer::review, Desk::unreadable)
+            file -> gated.apply(files.apply(file), file), reviewer::review, Desk::unreadable)
         .take(name, console);
   }
 
@@ -59,6 +70,13 @@ final class ReviewDesk implements Desk {
   @Override
   public Desk with(OwnRules added) {
     return new ReviewDesk(options, reviewer.with(added), added);
+  }
+
+  @Override
+  public Desk light(ResultCache cache) {
+    String version = BuildIdentity.read() + " " + own.digest();
+    CachedReviewer cached = new CachedReviewer(reviewer, cache, version);
+    return new ReviewDesk(options, reviewer, cached::review, own);
   }
 
   @Override

@@ -32,6 +32,16 @@ record ReviewOptions(
   /** Signs by which a word is a pattern of names. */
   private static final String PATTERN = "*?[{";
 
+  /** The same with another threshold. */
+  ReviewOptions withThreshold(Optional<Threshold> other) {
+    return new ReviewOptions(jobs, format, quiet, other, colouring, calcSheet, reports, many);
+  }
+
+  /** Whether anything was asked for that only the facts of a job know. */
+  boolean needsFacts() {
+    return calcSheet.isPresent() || reports.needFacts();
+  }
+
   /** From which severity on a job fails: as asked for, else as its house says, else at errors. */
   Threshold threshold(Review review) {
     return threshold.or(review::failOn).orElse(Threshold.ERROR);

@@ -35,6 +35,11 @@ public enum ReportKind {
     return Arrays.stream(values()).filter(kind -> name.endsWith(kind.ending)).findFirst();
   }
 
+  /** Whether it shows what only the facts of a job know, not its review alone. */
+  public boolean needsFacts() {
+    return this == HTML || this == PDF || this == SVG || this == ATTACHMENTS;
+  }
+
   /** All endings, in the order in which they are explained. */
   public static List<String> endings() {
     return Arrays.stream(values()).map(kind -> kind.ending).distinct().toList();

@@ -126,6 +126,15 @@ public final class Reviewer {
     return review(new Task(SourceFiles.nameOf(file), policy(file), SourceFiles.beside(file)), text);
   }
 
+  /**
+   * Reviews the text of a file that was read already.
+   *
+   * @param files the files beside it, which keep what is read
+   */
+  public Review review(Path file, byte[] text, SourceFiles files) {
+    return review(new Task(SourceFiles.nameOf(file), policy(file), files), text);
+  }
+
   private Review review(Task task, byte[] text) {
     return task.read(text).map(job -> judge(task, job)).orElseGet(task::unread);
   }

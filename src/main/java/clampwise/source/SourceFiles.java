@@ -58,6 +58,12 @@ public final class SourceFiles {
     return List.copyOf(taken);
   }
 
+  /** A file asked for twice that was changed in between is not known. */
+  private static Optional<SourceText> same(Optional<SourceText> one, Optional<SourceText> other) {
+    boolean same = one.map(SourceText::sha256).equals(other.map(SourceText::sha256));
+    return same ? one : Optional.empty();
+  }
+
   /** What was asked for by name, as it was read; empty where it could not be. */
   public Map<String, Optional<SourceText>> asked() {
     return Collections.unmodifiableMap(asked);
@@ -99,7 +105,7 @@ public final class SourceFiles {
   public Optional<Beside> read(Node.Scalar name, Problems problems) {
     Optional<SourceText> found =
         inside(name, problems).flatMap(file -> sourceText(file, name.at(), problems));
-    asked.put(name.text(), found);
+    asked.merge(name.text(), found, SourceFiles::same);
     return found.flatMap(text -> text(text, problems));
   }
 

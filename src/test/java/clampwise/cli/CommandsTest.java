@@ -266,7 +266,7 @@ class CommandsTest {
   void completionKnowsEveryCommand() {
     assertThat(run("completion", "bash")).isZero();
     assertThat(printed())
-        .contains("review accept record compare policy takeoff explain rules")
+        .contains("review merge accept record compare policy takeoff explain rules")
         .contains("review,--fail-on) words='error warning note never'")
         .contains("explain,0,*) words='gap-too-small seam-missed'")
         .contains("completion,0,*) words='bash zsh fish'")
