@@ -2,6 +2,7 @@ package clampwise;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -163,6 +164,22 @@ class LayersTest {
           .that(resideOutsideOfPackages("clampwise.repository.."))
           .should()
           .dependOnClassesThat(resideInAnyPackage("org.eclipse.jgit.."));
+
+  @ArchTest
+  static final ArchRule NO_NETWORK =
+      noClasses()
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage(
+                      "java.net.http..", "java.nio.channels..", "javax.net..", "java.rmi..")
+                  .or(simpleName("Socket"))
+                  .or(simpleName("ServerSocket"))
+                  .or(simpleName("DatagramSocket"))
+                  .or(simpleName("InetAddress"))
+                  .or(simpleName("InetSocketAddress"))
+                  .or(simpleName("HttpURLConnection"))
+                  .or(simpleName("URLConnection")))
+          .because("nothing that is reviewed leaves the machine");
 
   @ArchTest
   static final ArchRule NO_STATIC_STATE =
