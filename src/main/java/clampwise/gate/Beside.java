@@ -36,6 +36,9 @@ record Beside<T>(Optional<T> content, List<SourceText> sources, List<Problem> pr
 
   /** What a text says; each thing in it that cannot be read is a problem and left out. */
   static <T> Optional<T> of(SourceText source, Class<T> type, Problems problems) {
+    if (source.saysNothing()) {
+      return Optional.empty();
+    }
     Optional<Node> root = YamlReader.readPart(source.file(), source.bytes(), problems).whole();
     return root.filter(node -> !node.isEmpty())
         .flatMap(node -> RecordReader.read(node, type, problems));

@@ -162,8 +162,8 @@ public final class DebtBook {
   /** The record as it is written. */
   public String text() {
     StringBuilder text = new StringBuilder(HEAD);
-    text.append("recorded: ").append(recorded).append("\ndebts:");
-    text.append(byJob.values().stream().allMatch(Map::isEmpty) ? " []\n" : "\n");
+    text.append("recorded: ").append(recorded).append('\n');
+    text.append(byJob.values().stream().allMatch(Map::isEmpty) ? "" : "debts:\n");
     byJob.forEach((job, debts) -> debts.forEach((name, extent) -> line(text, job, name, extent)));
     return text.toString();
   }

@@ -80,8 +80,10 @@ final class LikeFields {
     Node.Mapping result = base;
     for (Node.Entry entry : field.entries()) {
       String key = entry.key().text();
-      result = result.without(PLACEMENTS.getOrDefault(key, key));
-      result = entry.value().isEmpty() ? result.without(key) : result.with(key, entry.value());
+      result =
+          entry.value().isEmpty()
+              ? result.without(key)
+              : result.without(PLACEMENTS.getOrDefault(key, key)).with(key, entry.value());
     }
     return new Node.Mapping(result.entries(), field.at());
   }

@@ -63,7 +63,11 @@ final class PolicyReader {
   }
 
   private Optional<Node.Mapping> taken(String name, byte[] bytes) {
-    sources.add(new SourceText(name, bytes));
+    SourceText text = new SourceText(name, bytes);
+    sources.add(text);
+    if (text.saysNothing()) {
+      return Optional.empty();
+    }
     Optional<Node> root = YamlReader.readPart(name, bytes, problems).whole();
     if (root.isPresent() && !(root.get() instanceof Node.Mapping) && !root.get().isEmpty()) {
       String expected = "a policy: a mapping with keys such as fail-on, rules, limits";

@@ -52,6 +52,11 @@ public final class SourceText {
     return body.lines().toList();
   }
 
+  /** Whether there is nothing in it but comments of YAML. */
+  public boolean saysNothing() {
+    return lines().stream().map(String::strip).allMatch(l -> l.isEmpty() || l.startsWith("#"));
+  }
+
   /** The SHA-256 digest of its bytes, in hexadecimal. */
   public String sha256() {
     return digest.isEmpty() ? sha256(bytes) : digest;
