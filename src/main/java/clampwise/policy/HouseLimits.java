@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -90,8 +91,11 @@ public record HouseLimits(Map<String, Limit> byKey) {
   }
 
   private static String from(Limit shipped) {
-    String source = shipped.obtained().isEmpty() ? shipped.document() : shipped.obtained();
-    return ", " + source;
+    if (shipped.clause().isEmpty()) {
+      return ", " + shipped.obtained();
+    }
+    String document = shipped.document().toUpperCase(Locale.ROOT);
+    return " of " + document + " " + shipped.clause() + " (" + shipped.obtained() + ")";
   }
 
   /** Whether every shipped limit holds. */

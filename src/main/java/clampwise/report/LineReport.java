@@ -22,6 +22,7 @@ public final class LineReport {
   /** Everything the review says. */
   public void write(Review review) {
     writeMarks(review);
+    writeAccepted(review);
     for (NotCheckedGroup group : NotCheckedGroup.of(review.notChecked())) {
       String message = "not checked: " + group.reason();
       line(group.at(), "note", message, group.rulesInShort());
@@ -31,6 +32,10 @@ public final class LineReport {
   /** Only problems and findings, and whether there was anything to review at all. */
   public void writeQuietly(Review review) {
     writeMarks(review);
+    if (!review.accepted().isEmpty()) {
+      String counts = AcceptedWords.counts(review.accepted());
+      line(Span.startOf(review.file()), "note", counts, "accepted");
+    }
     if (review.modules() == 0 && review.hasJob()) {
       line(Span.startOf(review.file()), "note", "no module was reviewed", "not-checked");
     }
@@ -44,6 +49,10 @@ public final class LineReport {
     for (Finding finding : review.findings()) {
       line(finding.at(), finding.severity().word(), message(finding), finding.rule());
     }
+  }
+
+  /** What somebody answers for. */
+  private void writeAccepted(Review review) {
     for (Accepted one : review.accepted()) {
       Finding finding = one.finding();
       String message = message(finding) + " (" + one.words() + ")";
