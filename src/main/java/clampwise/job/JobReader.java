@@ -25,7 +25,6 @@ public final class JobReader {
 
   /** Gets ready for the first job; may be done on another core while the program starts. */
   public static void prepare() {
-    YamlReader.prepare();
     Binding.prepare();
   }
 

@@ -35,11 +35,6 @@ public final class YamlReader {
     }
   }
 
-  /** Loads the patterns of the parser ahead of the first text; may be done on another core. */
-  public static void prepare() {
-    new Parse(SETTINGS);
-  }
-
   /** The value of a text; empty, after a problem, if it cannot be read to its end. */
   public static Optional<Node> read(String file, String text, Problems problems) {
     return readPart(file, text, problems).whole();
@@ -63,6 +58,12 @@ public final class YamlReader {
       return Part.NONE;
     }
     String plain = Utf8.withoutByteOrderMark(text);
+    Optional<Node> quick = QuickYaml.read(file, plain);
+    return quick.isPresent() ? new Part(quick, Optional.empty()) : readWhole(file, plain, problems);
+  }
+
+  /** The same by a parser of the whole language. */
+  static Part readWhole(String file, String plain, Problems problems) {
     TreeBuilder tree = new TreeBuilder(file, problems);
     try {
       return build(plain, tree, problems);

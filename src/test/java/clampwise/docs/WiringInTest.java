@@ -176,7 +176,7 @@ class WiringInTest {
   @Test
   void aReviewNeedsNoNetwork() throws Exception {
     org.junit.jupiter.api.Assumptions.assumeTrue(run("unshare -n true").code() == 0, "unshare");
-    assertThat(run("unshare -n sh -c 'exec 3<>/dev/tcp/127.0.0.1/9'").code()).isNotZero();
+    assertThat(done("unshare -n cat /proc/net/route").lines()).as("roads out").hasSize(1);
 
     done("unshare -n clampwise review --report r.html --report r.pdf --report r.sarif jobs");
   }
