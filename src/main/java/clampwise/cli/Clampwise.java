@@ -46,9 +46,12 @@ final class Clampwise {
 
   private int dispatch(String... arguments) {
     Optional<ReviewOptions> plain = PlainReview.of(arguments);
-    return plain.isPresent()
-        ? new ReviewCommand(console, usualDesk()).run(plain.get())
-        : parsed(arguments);
+    return plain.isPresent() ? review(usualDesk(), plain.get()) : parsed(arguments);
+  }
+
+  /** A review printed as the house has it, where the command does not say how. */
+  private int review(Desk desk, ReviewOptions options) {
+    return new ReviewCommand(console, desk).run(options.printedAs(desk.policy("job.yaml")));
   }
 
   private Desk usualDesk() {
@@ -87,7 +90,7 @@ final class Clampwise {
   private int run(ParseResult command) {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
-      case "review" -> new ReviewCommand(console, askedDesk(usage)).run(usage.review());
+      case "review" -> review(usage);
       case "merge" -> new MergeCommand(console, askedDesk(usage)).run(usage.review());
       case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
       case "explain" -> new ExplainCommand(console, pages(usage)).run(usage.words());
@@ -101,6 +104,12 @@ final class Clampwise {
       case "schema" -> new SchemaCommand(console).run(usage.schema());
       default -> completion(usage.words().get(0));
     };
+  }
+
+  private int review(Usage usage) {
+    return usage.saysHowToPrint()
+        ? new ReviewCommand(console, askedDesk(usage)).run(usage.review())
+        : review(askedDesk(usage), usage.review());
   }
 
   private int accept(GateUsage gate, Usage usage) {

@@ -167,7 +167,10 @@ final class CommandTree {
   private static CommandSpec schema() {
     return command("schema", HelpTexts.SCHEMA)
         .addOption(flag("--review", "The schema of review --format json instead."))
-        .addOption(flag("--takeoff", "The schema of takeoff --format json instead."));
+        .addOption(flag("--takeoff", "The schema of takeoff --format json instead."))
+        .addOption(flag("--policy", "The schema of a policy instead."))
+        .addOption(flag("--accepted", "The schema of accepted deviations instead."))
+        .addOption(flag("--debts", "The schema of a record of known debts instead."));
   }
 
   private static CommandSpec completion() {

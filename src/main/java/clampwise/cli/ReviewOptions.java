@@ -2,6 +2,9 @@ package clampwise.cli;
 
 import clampwise.finding.Finding;
 import clampwise.finding.Threshold;
+import clampwise.job.Flag;
+import clampwise.policy.Policy;
+import clampwise.policy.PolicyFile;
 import clampwise.review.Review;
 import java.io.File;
 import java.util.ArrayList;
@@ -35,6 +38,18 @@ record ReviewOptions(
   /** The same with another threshold. */
   ReviewOptions withThreshold(Optional<Threshold> other) {
     return new ReviewOptions(jobs, format, quiet, other, colouring, calcSheet, reports, many);
+  }
+
+  /** The same, printed as the policy of the working folder has it. */
+  ReviewOptions printedAs(Policy policy) {
+    Optional<PolicyFile.Output> output = policy.file().flatMap(PolicyFile::output);
+    if (output.isEmpty()) {
+      return this;
+    }
+    Format asked =
+        output.get().format().map(word -> Format.valueOf(word.value().name())).orElse(format);
+    boolean less = asked != Format.JSON && output.get().quiet().map(Flag::value).orElse(quiet);
+    return new ReviewOptions(jobs, asked, less, threshold, colouring, calcSheet, reports, many);
   }
 
   /** Whether anything was asked for that only the facts of a job know. */

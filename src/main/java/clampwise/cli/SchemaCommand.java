@@ -13,12 +13,20 @@ final class SchemaCommand {
   enum Of {
     JOB("job"),
     REVIEW("review"),
-    TAKEOFF("takeoff");
+    TAKEOFF("takeoff"),
+    POLICY("policy"),
+    ACCEPTED("accepted"),
+    DEBTS("debts");
 
     private final String file;
 
     Of(String file) {
       this.file = file;
+    }
+
+    /** The option that asks for it. */
+    String option() {
+      return "--" + file;
     }
   }
 

@@ -38,6 +38,11 @@ final class Usage {
         new ManyUsage(parsed).many());
   }
 
+  /** Whether the command says itself how a review is printed. */
+  boolean saysHowToPrint() {
+    return flag("--format") || flag("--lines") || flag("--quiet");
+  }
+
   private Optional<Threshold> threshold() {
     return parsed.hasMatchedOption("--fail-on")
         ? Optional.of(choice("--fail-on", Threshold.ERROR, Threshold.values()))
@@ -100,12 +105,17 @@ final class Usage {
 
   /** Which schema was asked for. */
   SchemaCommand.Of schema() {
-    if (flag("--review") && flag("--takeoff")) {
-      throw new UsageException("one schema at a time: --review or --takeoff");
+    List<SchemaCommand.Of> asked = new ArrayList<>();
+    for (SchemaCommand.Of one : SchemaCommand.Of.values()) {
+      if (one != SchemaCommand.Of.JOB && flag(one.option())) {
+        asked.add(one);
+      }
     }
-    return flag("--review")
-        ? SchemaCommand.Of.REVIEW
-        : flag("--takeoff") ? SchemaCommand.Of.TAKEOFF : SchemaCommand.Of.JOB;
+    if (asked.size() > 1) {
+      throw new UsageException(
+          "one schema at a time: " + asked.get(0).option() + " or " + asked.get(1).option());
+    }
+    return asked.isEmpty() ? SchemaCommand.Of.JOB : asked.get(0);
   }
 
   /** What was given with an option that takes one value. */

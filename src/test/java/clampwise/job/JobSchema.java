@@ -27,14 +27,34 @@ final class JobSchema {
   private JobSchema() {}
 
   static String text() {
-    ObjectNode root = JSON.objectNode();
-    root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("title", "clampwise job file");
-    root.put("description", "One layout of modules on a metal roof, as its designer wrote it.");
     JobSchema schema = new JobSchema();
-    root.put("$ref", schema.reference(Job.class).get("$ref").asText());
+    ObjectNode root =
+        schema.root(
+            Job.class,
+            "clampwise job file",
+            "One layout of modules on a metal roof, as its designer wrote it.");
     root.set("allOf", new UnitSchema(schema.definitions).conditions());
     root.set("$defs", schema.definitions);
+    return written(root);
+  }
+
+  /** The schema of a file beside jobs, whose records have no numbers with units. */
+  static String of(Class<?> type, String title, String description) {
+    JobSchema schema = new JobSchema();
+    ObjectNode root = schema.root(type, title, description);
+    root.set("$defs", schema.definitions);
+    return written(root);
+  }
+
+  private ObjectNode root(Class<?> type, String title, String description) {
+    ObjectNode root = JSON.objectNode();
+    root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    root.put("title", title);
+    root.put("description", description);
+    return root.put("$ref", reference(type).get("$ref").asText());
+  }
+
+  private static String written(ObjectNode root) {
     try {
       return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(root)
           + "\n";
