@@ -9,10 +9,12 @@ import java.util.Optional;
  *
  * @param policy the one policy file for all jobs; otherwise each job's own is found
  * @param today day on which the review counts as made; otherwise that of the clock
+ * @param inputFile where standard input would stand if it were a file
  */
-record DeskOptions(Optional<Path> policy, Optional<LocalDate> today) {
+record DeskOptions(Optional<Path> policy, Optional<LocalDate> today, Optional<Path> inputFile) {
 
-  static final DeskOptions PLAIN = new DeskOptions(Optional.empty(), Optional.empty());
+  static final DeskOptions PLAIN =
+      new DeskOptions(Optional.empty(), Optional.empty(), Optional.empty());
 
   /** Opens a desk. */
   @FunctionalInterface

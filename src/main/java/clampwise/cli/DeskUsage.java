@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -19,6 +20,9 @@ final class DeskUsage {
     this.parsed = parsed;
   }
 
+  /** What standard input is called, for commands that read it. */
+  static final String INPUT_NAME = "--stdin-name";
+
   static List<OptionSpec> options() {
     return List.of(
         CommandTree.value("--policy", "FILE", "The policy for all jobs, not those above each."),
@@ -27,7 +31,24 @@ final class DeskUsage {
   }
 
   DeskOptions desk() {
-    return new DeskOptions(policy(), first("--on").map(day -> day("--on", day)));
+    return new DeskOptions(
+        policy(), first("--on").map(day -> day("--on", day)), first(INPUT_NAME).map(this::input));
+  }
+
+  /** Where standard input would stand. */
+  private Path input(String name) {
+    boolean read = false;
+    for (ArgSpec word : parsed.matchedArgs()) {
+      read |= word.isPositional() && word.stringValues().contains("-");
+    }
+    if (!read) {
+      throw new UsageException(INPUT_NAME + " names standard input; write - among the jobs");
+    }
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw new UsageException(name + " is not a file name here");
+    }
   }
 
   private Optional<Path> policy() {

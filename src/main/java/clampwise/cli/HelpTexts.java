@@ -34,6 +34,7 @@ record HelpTexts(String description, String... footer) {
           "  clampwise review --changed main jobs      those affected since a git revision",
           "  clampwise review --fail-on warning --quiet barn.yaml",
           "  clampwise review --format json - < barn.yaml",
+          "  clampwise review --stdin-name jobs/barn.yaml -    text not saved yet",
           "  clampwise review --calc-sheet barn-loads.md barn.yaml",
           "  clampwise review --report barn.html --report barn.sarif barn.yaml",
           "  clampwise review --own-rules our-rules barn.yaml",

@@ -18,6 +18,8 @@ record ManyUsage(ParseResult parsed) {
             "--changed", "REV", "Only jobs for which something changed since a git revision."),
         CommandTree.value(
             "--cores", "N", "How many jobs to review at once; all cores unless given."),
+        CommandTree.value(
+            DeskUsage.INPUT_NAME, "FILE", "Review - as if it stood in this file, saved or not."),
         CommandTree.value("--part", "K/N", "Only part K of N, for several machines."),
         CommandTree.value("--to", "FILE", "Write the results to a file for clampwise merge."),
         CommandTree.flag("--no-cache", "Neither use nor keep results from run to run."));

@@ -4,6 +4,7 @@ import clampwise.batch.JobResult;
 import clampwise.review.Review;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where the results of many jobs go, one by one: to the printer, to files, to the exit code. */
 final class ResultSink {
@@ -11,6 +12,7 @@ final class ResultSink {
   private final ReviewOptions options;
   private final ReviewPrinter printer;
   private final List<Review> kept = new ArrayList<>();
+  private Optional<UnwritableException> unwritable = Optional.empty();
   private int worst;
 
   ResultSink(ReviewOptions options, ReviewPrinter printer, int worst) {
@@ -25,7 +27,21 @@ final class ResultSink {
     if (options.writesFiles()) {
       job.review().ifPresent(kept::add);
     }
-    printer.print(job);
+    if (unwritable.isEmpty()) {
+      print(job);
+    }
+  }
+
+  /** A reader who has left does not stop a run that also writes files. */
+  private void print(JobResult job) {
+    try {
+      printer.print(job);
+    } catch (UnwritableException e) {
+      if (!options.writesFiles()) {
+        throw e;
+      }
+      unwritable = Optional.of(e);
+    }
   }
 
   /** Writes what stands below or needs all results, and answers the exit code. */
@@ -35,8 +51,15 @@ final class ResultSink {
         options.files(desk).write(kept, worst);
       }
     } finally {
-      printer.finish();
+      finishPrinting();
     }
     return worst;
+  }
+
+  private void finishPrinting() {
+    if (unwritable.isPresent()) {
+      throw unwritable.get();
+    }
+    printer.finish();
   }
 }

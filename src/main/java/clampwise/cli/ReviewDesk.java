@@ -57,9 +57,18 @@ final class ReviewDesk implements Desk {
   }
 
   private Review take(String name, Console console, BiFunction<Review, Path, Review> gated) {
-    return new JobSource<>(
-            file -> gated.apply(files.apply(file), file), reviewer::review, Desk::unreadable)
+    JobSource.FromText<Review> input =
+        (shown, text, beside) ->
+            options.inputFile().isPresent()
+                ? input(options.inputFile().get(), text, gated)
+                : reviewer.review(shown, text, beside);
+    return new JobSource<>(file -> gated.apply(files.apply(file), file), input, Desk::unreadable)
         .take(name, console);
+  }
+
+  /** Standard input in place of what a file holds. */
+  private Review input(Path file, byte[] text, BiFunction<Review, Path, Review> gated) {
+    return gated.apply(reviewer.review(file, text), file);
   }
 
   @Override

@@ -4,11 +4,17 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.UUID;
 
 /**
  * Writes a file whole or not at all; what stood there before stays until the new one is complete. A
@@ -17,6 +23,11 @@ import java.nio.file.attribute.PosixFileAttributeView;
 final class WholeFile {
 
   private static final int MOST_LINKS = 40;
+
+  /** How files end that are still written. */
+  private static final String PART = ".part";
+
+  private static final Duration DAY = Duration.ofDays(1);
 
   private WholeFile() {}
 
@@ -53,7 +64,8 @@ final class WholeFile {
       fill(file, content);
       return;
     }
-    Path part = file.resolveSibling(file.getFileName() + "." + ProcessHandle.current().pid());
+    removeAbandoned(file);
+    Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + PART);
     Files.createFile(part);
     try {
       fill(part, content);
@@ -61,6 +73,23 @@ final class WholeFile {
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
+    }
+  }
+
+  /** What runs that were killed left of the same file, a day ago or by a clock that was wrong. */
+  private static void removeAbandoned(Path file) throws IOException {
+    String start = file.getFileName() + ".";
+    Instant now = Instant.now();
+    try (DirectoryStream<Path> parts =
+        Files.newDirectoryStream(file.resolveSibling(""), "*" + PART)) {
+      for (Path part : parts) {
+        Duration age = Duration.between(Files.getLastModifiedTime(part).toInstant(), now).abs();
+        if (String.valueOf(part.getFileName()).startsWith(start) && age.compareTo(DAY) > 0) {
+          Files.deleteIfExists(part);
+        }
+      }
+    } catch (NoSuchFileException | DirectoryIteratorException e) {
+      // Another run removed it first, or the folder may not be listed.
     }
   }
 

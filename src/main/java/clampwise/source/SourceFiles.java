@@ -8,11 +8,13 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -153,12 +155,28 @@ public final class SourceFiles {
   }
 
   private static Optional<byte[]> bytes(Path file, Span at, Problems problems) {
-    try (InputStream in = Files.newInputStream(file)) {
+    return bytes(file, at, problems, Files::newInputStream);
+  }
+
+  /** Opens a file. */
+  @FunctionalInterface
+  interface Opening {
+    InputStream open(Path file) throws IOException;
+  }
+
+  /** The bytes of a file that was the same before and after it was read. */
+  static Optional<byte[]> bytes(Path file, Span at, Problems problems, Opening opening) {
+    try (InputStream in = opening.open(file)) {
+      BasicFileAttributes before = Files.readAttributes(file, BasicFileAttributes.class);
       byte[] bytes = in.readNBytes(YamlReader.LARGEST_BYTES + 1);
-      if (bytes.length <= YamlReader.LARGEST_BYTES) {
+      BasicFileAttributes after = Files.readAttributes(file, BasicFileAttributes.class);
+      if (bytes.length > YamlReader.LARGEST_BYTES) {
+        problems.add(YamlReader.tooLarge(at));
+      } else if (isSame(before, after, bytes.length)) {
         return Optional.of(bytes);
+      } else {
+        problems.add(Problem.of(at, "a file that was changed while it was read", "a file at rest"));
       }
-      problems.add(YamlReader.tooLarge(at));
     } catch (NoSuchFileException e) {
       problems.add(missing(file, at));
     } catch (AccessDeniedException e) {
@@ -167,6 +185,15 @@ public final class SourceFiles {
       problems.add(Problem.of(at, "a file that cannot be read", "a readable file"));
     }
     return Optional.empty();
+  }
+
+  private static boolean isSame(BasicFileAttributes before, BasicFileAttributes after, int read) {
+    boolean same =
+        before.size() == after.size()
+            && before.lastModifiedTime().equals(after.lastModifiedTime())
+            && Objects.equals(before.fileKey(), after.fileKey());
+    // Pipes and files that the system makes up have no size of their own.
+    return !before.isRegularFile() || same && (before.size() == 0 || before.size() == read);
   }
 
   private static Problem missing(Path file, Span at) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +43,44 @@ class SourceFilesTest {
   void aPathThatLeadsOutsideIsRefused(String path) {
     assertThat(beside(path)).isEmpty();
     assertThat(said()).containsExactly("the path \"" + path + "\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"longer than before", "seam,alonG\n", ""})
+  void aFileThatIsChangedWhileItIsReadIsAProblem(String change) throws IOException {
+    Path file = folder.resolve("seams.csv");
+    Files.setLastModifiedTime(file, FileTime.fromMillis(1_000_000));
+    SourceFiles.Opening changing =
+        opened -> {
+          byte[] read = Files.readAllBytes(opened);
+          return new InputStream() {
+            private int at;
+
+            @Override
+            public int read() throws IOException {
+              if (at == 3) {
+                Files.writeString(file, change);
+              }
+              return at < read.length ? read[at++] : -1;
+            }
+          };
+        };
+    assertThat(SourceFiles.bytes(file, Span.startOf("seams.csv"), problems, changing)).isEmpty();
+    assertThat(said()).containsExactly("a file that was changed while it was read");
+  }
+
+  @Test
+  void aFileThatIsAskedForTwiceAndChangedBetweenIsNotKnown() throws IOException {
+    SourceFiles files = SourceFiles.in(folder);
+    files.read(name("seams.csv"), problems);
+    assertThat(files.asked().get("seams.csv")).isPresent();
+    Files.writeString(folder.resolve("seams.csv"), "other\n");
+    files.read(name("seams.csv"), problems);
+    files.read(name("gone.csv"), problems);
+    assertThat(files.asked().values()).hasSize(2).allMatch(Optional::isEmpty);
+    assertThat(files.look("seams.csv")).isPresent();
+    assertThat(files.look("gone.csv")).isEmpty();
+    assertThat(files.place("../x")).isEmpty();
   }
 
   @Test
