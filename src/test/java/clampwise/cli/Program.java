@@ -43,6 +43,7 @@ record Program(Path folder, Map<String, String> variables, List<String> java) {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-XX:TieredStopAtLevel=1");
     command.add("-XX:+UseSerialGC");
+    command.add("-Dclampwise.columns=0"); // as the launcher says of a pipe
     command.addAll(java);
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), "clampwise.cli.Main"));
     command.addAll(List.of(arguments));
