@@ -49,14 +49,6 @@ async function whole(text) {
   return [wrong, await judge(sheet, new Set(wrong.map(owner)))];
 }
 
-// Processor time of the whole process, which other work on the machine changes less than the clock.
-async function timed(work) {
-  const start = process.cpuUsage();
-  await work();
-  const { user, system } = process.cpuUsage(start);
-  return (user + system) / 1e3;
-}
-
 const lines = [];
 for (let i = 0; i < names.length; i++) {
   const [wrong, found] = await whole(texts[i]);
@@ -78,12 +70,11 @@ async function parseAll() {
   for (const text of texts) yaml.load(text);
 }
 
-const median = (times) => times.sort((a, b) => a - b)[times.length >> 1];
+// Processor time of a round of the whole process, which other work on the machine changes less than the clock.
 for (const [name, work] of [["judge", judgeAll], ["whole", wholeAll], ["parse", parseAll]]) {
-  const times = [];
-  for (let i = 0; i < 2 * rounds; i++) {
-    const ms = await timed(work);
-    if (i >= rounds) times.push(ms); // the first half warms up
-  }
-  console.log(`${name} ${median(times).toFixed(3)}`);
+  for (let i = 0; i < rounds; i++) await work(); // warms up
+  const start = process.cpuUsage();
+  for (let i = 0; i < rounds; i++) await work();
+  const { user, system } = process.cpuUsage(start);
+  console.log(`${name} ${((user + system) / 1e3 / rounds).toFixed(3)}`);
 }

@@ -7,7 +7,7 @@ set -euo pipefail
 
 here=$(cd "$(dirname "$0")" && pwd -P)
 home=$(cd "$here/../.." && pwd -P)
-rounds=${1:-30}
+rounds=${1:-20}
 times=3
 starts=7
 work=$home/target/against-generic
@@ -24,11 +24,11 @@ cd "$home"
 rm -rf "$work" && mkdir -p "$work/sheets"
 
 ids=$(node --input-type=module -e "import {rules} from '$here/rules.mjs'; console.log(rules.map(rule => rule.id).join())")
-ours() { "$java" -cp "target/test-classes:target/classes:$(cat "$CLASSPATH_FILE")" clampwise.rulebook.AgainstGeneric "$@"; }
+ours() { "$java" -XX:+UseSerialGC -cp "target/test-classes:target/classes:$(cat "$CLASSPATH_FILE")" clampwise.rulebook.AgainstGeneric "$@"; }
 ours write "$ids" "$work/schema.json" "$work/sheets"
 echo "$(ls "$work/sheets" | wc -l) files, $(cat "$work"/sheets/*.yaml | grep -c 'subject:') subjects, $(tr ',' '\n' <<<"$ids" | wc -l) checks"
 
-# Warm, in turn.
+# Warm, in turn; processor time of the processes.
 for ((i = 0; i < times; i++)); do
   ours judge "$ids" "$work/sheets" "$work/clampwise.verdicts" "$rounds" >>"$work/clampwise.ms"
   node "$here/judge.mjs" "$work/schema.json" "$work/sheets" "$work/generic.verdicts" "$rounds" >>"$work/generic.ms"
