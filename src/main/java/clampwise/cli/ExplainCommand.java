@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.finding.HouseRule;
 import clampwise.report.MarkdownText;
 import clampwise.report.Paint;
 import clampwise.report.Role;
@@ -51,12 +52,27 @@ final class ExplainCommand {
         .filter(page -> page.id().equals(id))
         .findFirst()
         .map(RulePage::text)
+        .or(() -> HouseRule.find(id).map(ExplainCommand::house))
         .orElseThrow(() -> new UsageException(unknown(id)));
+  }
+
+  /** What a house asks itself has one page for all. */
+  private static String house(HouseRule rule) {
+    return "# "
+        + rule.title()
+        + "\n\n"
+        + rule.reason()
+        + "\n\nAsked about the files of a house: its"
+        + " policy, accepted deviations and known debts. The page of the gate (docs/gate.md) says"
+        + " when.\n";
   }
 
   private String unknown(String id) {
     List<String> ids = new ArrayList<>();
     rules.get().forEach(rule -> ids.add(rule.id()));
+    for (HouseRule rule : HouseRule.values()) {
+      ids.add(rule.id());
+    }
     return "there is no rule "
         + id
         + Hint.of(Nearest.to(id, ids))

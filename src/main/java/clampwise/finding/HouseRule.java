@@ -71,12 +71,17 @@ public enum HouseRule {
 
   /** Whether a rule is one of these. */
   public static boolean is(String id) {
+    return find(id).isPresent();
+  }
+
+  /** The one of an id. */
+  public static Optional<HouseRule> find(String id) {
     for (HouseRule rule : values()) {
       if (rule.id().equals(id)) {
-        return true;
+        return Optional.of(rule);
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   /** How much its defects weigh unless the policy says otherwise. */
