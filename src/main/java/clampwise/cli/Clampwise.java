@@ -113,16 +113,24 @@ final class Clampwise {
   }
 
   private int accept(GateUsage gate, Usage usage) {
-    return new AcceptCommand(console, askedDesk(usage)).run(gate.accept());
+    Desk asked = askedDesk(usage);
+    return Math.max(ownRules(asked), new AcceptCommand(console, asked).run(gate.accept()));
   }
 
   private int record(GateUsage gate, Usage usage) {
-    return new RecordCommand(console, askedDesk(usage))
-        .run(gate.words(), gate.adds(), gate.today());
+    Desk asked = askedDesk(usage);
+    int own = ownRules(asked);
+    RecordCommand command = new RecordCommand(console, asked);
+    return Math.max(own, command.run(gate.words(), gate.adds(), gate.today()));
   }
 
   private int compare(GateUsage gate, Usage usage) {
-    return new CompareCommand(console, askedDesk(usage), gate.compare()).run();
+    Desk asked = askedDesk(usage);
+    return Math.max(ownRules(asked), new CompareCommand(console, asked, gate.compare()).run());
+  }
+
+  private int ownRules(Desk asked) {
+    return new ReviewCommand(console, asked).ownRules();
   }
 
   private int policy(GateUsage gate, Usage usage) {

@@ -241,6 +241,19 @@ class OwnRulesCommandTest {
   }
 
   @Test
+  void theCommandsOfTheGateKnowOwnRulesAndTellWhatIsWrongWithThem() throws IOException {
+    String other = home.resolve("other.yaml").toString();
+    Files.writeString(
+        Path.of(other), Files.readString(Path.of(job)).replace("gap: 12 mm", "gap: 16 mm"));
+    assertThat(run("compare", "--own-rules", folder, other, job)).isZero();
+    assertThat(said()).contains("own-gap-below-15-mm");
+    OwnFolderCopy.change(Path.of(folder, GAP), "gapM <", "gapMm <");
+    assertThat(run("compare", "--own-rules", folder, other, job)).isEqualTo(2);
+    assertThat(err.toString(UTF_8)).contains("own rule left out", "no gapMm");
+    assertThat(said()).doesNotContain("own-gap-below-15-mm");
+  }
+
+  @Test
   void rulesTakesAnActionAndAFolder() {
     assertThat(run("rules", "tset", folder)).isEqualTo(2);
     assertThat(err.toString(UTF_8)).contains("rules takes test or list, not tset").contains("test");
