@@ -176,7 +176,7 @@ class WiringInTest {
   @Test
   void aReviewNeedsNoNetwork() throws Exception {
     org.junit.jupiter.api.Assumptions.assumeTrue(run("unshare -n true").code() == 0, "unshare");
-    assertThat(done("unshare -n cat /proc/net/route").lines()).as("roads out").hasSize(1);
+    assertThat(done("unshare -n cat /proc/net/route").lines().skip(1)).as("roads out").isEmpty();
 
     done("unshare -n clampwise review --report r.html --report r.pdf --report r.sarif jobs");
   }
