@@ -14,8 +14,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** {@code clampwise accept}: writes down that somebody answers for a finding. */
@@ -42,19 +44,20 @@ final class AcceptCommand {
       review.problems().forEach(each -> console.complain(each.at() + ": " + ProblemLine.of(each)));
       throw new UsageException("nothing is accepted in a job that cannot be read in full");
     }
-    Finding finding = meant(options, review);
-    Acceptance acceptance =
-        new Acceptance(
-            finding,
-            options.reason(),
-            options.by(),
-            today,
-            options.until(),
-            revision(options, review));
+    List<Acceptance> all = new ArrayList<>();
+    for (Finding finding : meant(options, review)) {
+      all.add(acceptance(finding, options, review, today));
+    }
     Path file = DeviationFiles.of(Path.of(options.job()));
-    write(file, acceptance);
-    say(finding, options, file);
+    write(file, all);
+    all.forEach(one -> say(one, file));
     return ExitCode.CLEAR;
+  }
+
+  private static Acceptance acceptance(
+      Finding finding, AcceptOptions options, Review review, LocalDate today) {
+    return new Acceptance(
+        finding, options.reason(), options.by(), today, options.until(), revision(options, review));
   }
 
   private static Optional<String> revision(AcceptOptions options, Review review) {
@@ -67,18 +70,20 @@ final class AcceptCommand {
     return Optional.of(review.revision());
   }
 
-  private static void write(Path file, Acceptance acceptance) {
-    String text =
-        acceptance
-            .addTo(existing(file))
-            .orElseThrow(
-                () ->
-                    new UsageException(
-                        file
-                            + " is written in a way to which nothing can be added safely; add this"
-                            + " under accepted: "
-                            + acceptance.inOneLine()));
+  /** All of them or none. */
+  private static void write(Path file, List<Acceptance> all) {
+    String text = existing(file);
+    for (Acceptance one : all) {
+      text = one.addTo(text).orElseThrow(() -> byHand(file, one));
+    }
     WholeFile.write(file.toString(), text);
+  }
+
+  private static UsageException byHand(Path file, Acceptance one) {
+    return new UsageException(
+        file
+            + " is written in a way to which nothing can be added safely; add this under accepted: "
+            + one.inOneLine());
   }
 
   private static String existing(Path file) {
@@ -89,27 +94,33 @@ final class AcceptCommand {
     }
   }
 
-  private void say(Finding finding, AcceptOptions options, Path file) {
+  private void say(Acceptance one, Path file) {
+    Finding finding = one.finding();
     console.print(
         "Accepted until "
-            + options.until()
+            + one.until()
             + ": "
             + finding.message()
-            + "\n"
-            + "  "
+            + "\n  "
             + finding.rule()
             + " at "
             + finding.cause()
-            + "\n"
-            + "  written to "
+            + "\n  written to "
             + file
             + "\n");
   }
 
-  private static Finding meant(AcceptOptions options, Review review) {
-    String what = options.what();
+  private static Set<Finding> meant(AcceptOptions options, Review review) {
+    Set<Finding> all = new LinkedHashSet<>();
+    for (String what : options.findings()) {
+      all.add(meant(what, options.subject(), review));
+    }
+    return all;
+  }
+
+  private static Finding meant(String what, Optional<String> subject, Review review) {
     Finding finding =
-        isNumber(what) ? numbered(Integer.parseInt(what), review) : ruled(options, review);
+        isNumber(what) ? numbered(Integer.parseInt(what), review) : ruled(what, subject, review);
     if (HouseRule.is(finding.rule())) {
       throw new UsageException(
           finding.rule()
@@ -135,14 +146,14 @@ final class AcceptCommand {
         "there is no finding " + number + "; the review has " + leading.size());
   }
 
-  private static Finding ruled(AcceptOptions options, Review review) {
+  private static Finding ruled(String rule, Optional<String> subject, Review review) {
     List<Finding> found = new ArrayList<>();
     List<String> rules = new ArrayList<>();
     for (Finding finding : review.findings()) {
       rules.add(finding.rule());
       boolean fits =
-          finding.rule().equals(options.what())
-              && options.subject().filter(own -> !own.equals(finding.cause().path())).isEmpty();
+          finding.rule().equals(rule)
+              && subject.filter(own -> !own.equals(finding.cause().path())).isEmpty();
       if (fits) {
         found.add(finding);
       }
@@ -150,19 +161,15 @@ final class AcceptCommand {
     if (found.isEmpty()) {
       throw new UsageException(
           "nothing is found by "
-              + options.what()
-              + options.subject().map(s -> " at " + s).orElse("")
-              + Hint.of(Nearest.to(options.what(), rules)));
+              + rule
+              + subject.map(s -> " at " + s).orElse("")
+              + Hint.of(Nearest.to(rule, rules)));
     }
     if (found.size() > 1) {
       String subjects =
           found.stream().map(one -> "'" + one.cause() + "'").collect(Collectors.joining(", "));
       throw new UsageException(
-          options.what()
-              + " has "
-              + found.size()
-              + " findings; name one with --subject: "
-              + subjects);
+          rule + " has " + found.size() + " findings; name one with --subject: " + subjects);
     }
     return found.get(0);
   }

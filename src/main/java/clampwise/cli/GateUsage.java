@@ -2,7 +2,6 @@ package clampwise.cli;
 
 import clampwise.finding.Threshold;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,13 +73,13 @@ final class GateUsage {
 
   AcceptOptions accept() {
     List<String> words = words();
-    if (words.size() != 2) {
+    if (words.size() < 2) {
       throw new UsageException(
-          "accept takes a job and one finding, by number or by rule; see clampwise accept --help");
+          "accept takes a job and findings, by number or by rule; see clampwise accept --help");
     }
     return new AcceptOptions(
         words.get(0),
-        words.get(1),
+        words.subList(1, words.size()),
         value("--subject"),
         needed("--reason", "why it is accepted"),
         needed("--by", "the person or role that answers for it"),
@@ -140,9 +139,7 @@ final class GateUsage {
 
   /** The words that are no options. */
   List<String> words() {
-    List<String> words = new ArrayList<>();
-    parsed.matchedPositionals().forEach(one -> words.addAll(one.stringValues()));
-    return words;
+    return new Usage(parsed).words();
   }
 
   private Optional<String> value(String name) {

@@ -72,7 +72,7 @@ record HelpTexts(String description, String... footer) {
       new HelpTexts(
           "Writes down, in the file beside a job, that somebody answers for a finding until a day.",
           "Examples:",
-          "  clampwise accept barn/job.yaml 3 --reason 'shims drawn on S-4' \\",
+          "  clampwise accept barn/job.yaml 3 7 --reason 'shims drawn on S-4' \\",
           "      --by 'roof engineer' --until 2027-03-31",
           "  clampwise accept barn/job.yaml row-drifts-off-seams --subject fields.A \\",
           "      --reason 'crew re-measures' --by 'site lead' --until 2027-03-31",

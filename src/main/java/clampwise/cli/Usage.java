@@ -9,6 +9,7 @@ import clampwise.units.Dimension;
 import clampwise.units.Parsed;
 import clampwise.units.QuantityText;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -130,7 +131,9 @@ final class Usage {
   /** The words that are no options. */
   List<String> words() {
     List<String> words = new ArrayList<>();
-    parsed.matchedPositionals().forEach(word -> words.addAll(word.stringValues()));
+    // Words with options between them are listed once for each stretch, each time with all words.
+    new LinkedHashSet<>(parsed.matchedPositionals())
+        .forEach(word -> words.addAll(word.stringValues()));
     return words;
   }
 

@@ -128,6 +128,18 @@ class GateCommandsTest {
   }
 
   @Test
+  void severalAreAcceptedAtOnceOrNone() throws IOException {
+    change("MC-35", "MC-40");
+    change("EC-35", "EC-40");
+    assertThat(accept("2", "frame-outside-end-clamp-range")).isZero();
+    assertThat(run("review", "-q", "--on", "2026-03-02", job.toString())).isZero();
+    assertThat(printed()).contains("2 accepted deviations.");
+    Files.delete(folder.resolve("jobs/job.accepted.yaml"));
+    assertThat(accept("9")).isEqualTo(2);
+    assertThat(folder.resolve("jobs/job.accepted.yaml")).doesNotExist();
+  }
+
+  @Test
   void aRecordIsBegunAndShrinks() throws IOException {
     change("MC-35", "MC-40");
     assertThat(run("record", folder.toString())).isZero();
