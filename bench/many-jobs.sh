@@ -27,7 +27,7 @@ on() { # cores command...
 }
 
 parse() { # cores
-  on "$1" "$java" -Xshare:auto -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp "target/test-classes:target/clampwise.jar" \
+  on "$1" "$java" -Xshare:auto -XX:+UseSerialGC -cp "target/test-classes:target/clampwise.jar" \
     clampwise.bench.ParseFloor "$work/repository" "$1" >/dev/null
 }
 review() { # cores option...
@@ -40,12 +40,14 @@ uncached() { review "$1" --no-cache; }
 cold() { rm -rf "$XDG_CACHE_HOME" && review "$1"; }
 warm() { review "$1"; }
 
+TIMEFORMAT='%3R %3U %3S'
 timed() { # name cores
-  local start=${EPOCHREALTIME/[.,]/}
-  "$1" "$2"
-  echo $(((${EPOCHREALTIME/[.,]/} - start) / 1000)) >>"$work/$1.$2.ms"
+  { time "$1" "$2"; } 2>"$work/time"
+  awk -v clock="$work/$1.$2.clock" -v used="$work/$1.$2.used" \
+    '{print int($1 * 1000) >> clock; print int(($2 + $3) * 1000) >> used}' "$work/time"
 }
 median() { sort -n "$1" | sed -n "$(((rounds + 1) / 2))p"; }
+times() { echo "$(($1 * 10 / $2 / 10)).$(($1 * 10 / $2 % 10)) times"; }
 
 parse 2 # warm the disk cache
 for ((round = 0; round < rounds; round++)); do
@@ -56,10 +58,13 @@ for ((round = 0; round < rounds; round++)); do
   done
 done
 for cores in 1 2; do
-  floor=$(median "$work/parse.$cores.ms")
+  floor=$(median "$work/parse.$cores.clock")
+  floor_used=$(median "$work/parse.$cores.used")
   for what in parse uncached cold warm; do
-    ms=$(median "$work/$what.$cores.ms")
-    echo "$cores core(s), $what: $ms ms, $((jobs * 1000 / ms)) jobs/s, $((ms * 10 / floor / 10)).$((ms * 10 / floor % 10)) times parsing"
+    clock=$(median "$work/$what.$cores.clock")
+    used=$(median "$work/$what.$cores.used")
+    echo "$cores core(s), $what: $clock ms, $((jobs * 1000 / clock)) jobs/s, $(times "$clock" "$floor") parsing;" \
+      "processor $used ms, $(times "$used" "$floor_used")"
   done
 done
 

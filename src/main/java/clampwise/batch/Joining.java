@@ -65,6 +65,9 @@ public final class Joining {
     if (!part.ownRules().equals(first.ownRules())) {
       return Optional.of(name + " was made with other own rules than " + names.get(0));
     }
+    if (!part.asked().equals(first.asked())) {
+      return Optional.of(name + " was made with another --policy or --on than " + names.get(0));
+    }
     return doubled(number);
   }
 

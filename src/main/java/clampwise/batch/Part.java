@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param build which build of the program reviewed them
  * @param ownRules fingerprint of the own rules that were asked too; empty if there were none
+ * @param asked what else the reviews rest on: the policy and the day that were named
  * @param failOn threshold that was asked for
  * @param list digest of the names of all jobs
  * @param jobs how many jobs there are in all
@@ -22,13 +23,14 @@ import java.util.Optional;
 public record Part(
     String build,
     String ownRules,
+    String asked,
     Optional<Threshold> failOn,
     String list,
     int jobs,
     Share share,
     List<JobResult> results) {
 
-  private static final String KIND = "part 1";
+  private static final String KIND = "part 2";
 
   private static final RecordCodec<Part> CODEC = new RecordCodec<>(Part.class);
 

@@ -38,6 +38,11 @@ interface Desk {
     return OwnRules.NONE;
   }
 
+  /** The policy and the day that were named for all jobs; empty if none were. */
+  default String asked() {
+    return "";
+  }
+
   /** The same desk, whose reviews hold no facts and may come from a cache. */
   default Desk light(ResultCache cache) {
     return this;

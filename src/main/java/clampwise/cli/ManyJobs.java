@@ -82,6 +82,7 @@ final class ManyJobs {
         new Part(
             BuildIdentity.read(),
             desk.own().digest(),
+            desk.asked(),
             options.threshold(),
             Part.digest(names(jobs)),
             jobs.size(),

@@ -89,6 +89,12 @@ final class ReviewDesk implements Desk {
   }
 
   @Override
+  public String asked() {
+    String policy = options.policy().map(file -> reviewer.policy(file).digest()).orElse("");
+    return policy + options.today().map(LocalDate::toString).orElse("");
+  }
+
+  @Override
   public OwnRules own() {
     return own;
   }

@@ -38,7 +38,7 @@ class JoiningTest {
                         ? JobResult.fault(name, name + " broke")
                         : JobResult.of(name, SampleReview.saying(name)))
             .toList();
-    return new Part("b", "", Optional.empty(), Part.digest(names(jobs)), jobs, share, results);
+    return new Part("b", "", "", Optional.empty(), Part.digest(names(jobs)), jobs, share, results);
   }
 
   @ParameterizedTest
@@ -66,7 +66,8 @@ class JoiningTest {
   }
 
   private static Part from(Part part, String build, String rules, Optional<Threshold> failOn) {
-    return new Part(build, rules, failOn, part.list(), part.jobs(), part.share(), part.results());
+    return new Part(
+        build, rules, part.asked(), failOn, part.list(), part.jobs(), part.share(), part.results());
   }
 
   @Test
@@ -84,6 +85,18 @@ class JoiningTest {
         .isEqualTo("p1 was written by another version of clampwise or of Java");
     assertThat(obstacle(first, from(second, "b", "r", Optional.empty())))
         .isEqualTo("p1 was made with other own rules than p0");
+    Part later =
+        new Part(
+            "b",
+            "",
+            "2026-01-01",
+            Optional.empty(),
+            first.list(),
+            5,
+            second.share(),
+            second.results());
+    assertThat(obstacle(first, later))
+        .isEqualTo("p1 was made with another --policy or --on than p0");
     assertThat(obstacle(first, from(second, "b", "", Optional.of(Threshold.NOTE))))
         .isEqualTo("p1 was made with another --fail-on than p0");
   }
@@ -99,7 +112,7 @@ class JoiningTest {
     }
     Part lacking = part(1, 2, 5);
     Part short1 =
-        new Part("b", "", Optional.empty(), lacking.list(), 5, lacking.share(), List.of());
+        new Part("b", "", "", Optional.empty(), lacking.list(), 5, lacking.share(), List.of());
     Files.write(file, short1.bytes());
     assertThatThrownBy(() -> Part.read(file)).isInstanceOf(IOException.class);
     Files.write(file, Packed.pack("result 1", new byte[0]));
