@@ -18,6 +18,10 @@ public enum HouseRule {
       Severity.ERROR,
       "Document that the policy asks for is missing",
       "The house does not let a package out without it."),
+  LIMIT_MAY_LET_MORE_PASS(
+      Severity.NOTE,
+      "House limit by which more may pass",
+      "What only the shipped limit would find is listed nowhere; the house answers for it."),
   DEVIATION_OF_UNKNOWN_RULE(
       Severity.ERROR,
       "Accepted deviation from a rule that does not exist",

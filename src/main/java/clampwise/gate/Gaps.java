@@ -1,8 +1,11 @@
 package clampwise.gate;
 
+import clampwise.finding.Coverage;
 import clampwise.finding.FindingName;
 import clampwise.finding.NotChecked;
 import clampwise.review.Review;
+import clampwise.rulebook.OwnRules;
+import java.util.List;
 
 /** Tells what is gone from what could not be judged this time. */
 final class Gaps {
@@ -13,7 +16,7 @@ final class Gaps {
 
   /** Whether a finding that is not there would be there if it still held. */
   static boolean wouldShow(FindingName name, Review review) {
-    if (!review.problems().isEmpty()) {
+    if (!review.problems().isEmpty() || OwnRules.isElsewhere(name.rule(), rules(review))) {
       return false;
     }
     for (NotChecked gap : review.notChecked()) {
@@ -22,6 +25,10 @@ final class Gaps {
       }
     }
     return true;
+  }
+
+  private static List<String> rules(Review review) {
+    return review.coverage().stream().map(Coverage::rule).toList();
   }
 
   /** What belongs to one field is not in doubt because another field could not be judged. */

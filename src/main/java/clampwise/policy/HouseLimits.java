@@ -22,10 +22,11 @@ import java.util.Optional;
  * Limits that a house sets in place of shipped ones, stricter or looser.
  *
  * @param byKey the limits as facts carry them, by the name of the limit they replace
+ * @param replaced the shipped limits in whose place they stand, by name
  */
-public record HouseLimits(Map<String, Limit> byKey) {
+public record HouseLimits(Map<String, Limit> byKey, Map<String, Limit> replaced) {
 
-  static final HouseLimits NONE = new HouseLimits(Map.of());
+  static final HouseLimits NONE = new HouseLimits(Map.of(), Map.of());
 
   /** Key of house limits among the references. */
   private static final String DOCUMENT = "house-limit";
@@ -49,7 +50,8 @@ public record HouseLimits(Map<String, Limit> byKey) {
         problems.add(new Problem(item.name().at(), found, expected, nearest));
       }
     }
-    return new HouseLimits(Map.copyOf(house));
+    shipped.keySet().retainAll(house.keySet());
+    return new HouseLimits(Map.copyOf(house), Map.copyOf(shipped));
   }
 
   /** Every limit that a house may replace, by name. */

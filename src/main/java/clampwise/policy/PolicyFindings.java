@@ -20,7 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What a policy asks of a job itself: its codes and its documents. */
+/** What a policy asks of a job itself, and by which of its limits more may pass. */
 public final class PolicyFindings {
 
   private static final String CODES = "site.codes";
@@ -42,6 +42,7 @@ public final class PolicyFindings {
     PolicyFindings findings = new PolicyFindings(job, policy);
     policy.file().flatMap(PolicyFile::codes).ifPresent(findings::askCodes);
     policy.file().ifPresent(findings::askDocuments);
+    findings.found.addAll(LooserLimits.of(policy));
     return findings.weighed();
   }
 

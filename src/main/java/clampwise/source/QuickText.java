@@ -14,7 +14,7 @@ final class QuickText {
 
   private static final char END = '\0';
 
-  /** Longer keys are no keys. */
+  /** Longer keys are no keys, with the spaces up to their colons. */
   private static final int LONGEST_KEY = 1000;
 
   private final String file;
@@ -22,6 +22,9 @@ final class QuickText {
   private int at;
   private int line = 1;
   private int lineStart;
+
+  /** Where the last scalar began. */
+  private int scalarStart;
 
   QuickText(String file, String text) {
     this.file = file;
@@ -144,7 +147,7 @@ final class QuickText {
     int before = at;
     skipSpaces();
     if (peek() == ':' && isBlank(peek(1))) {
-      need(at - before <= LONGEST_KEY);
+      need(at - scalarStart <= LONGEST_KEY);
       at++;
       return true;
     }
@@ -156,6 +159,7 @@ final class QuickText {
   Node.Scalar quoted() {
     char quote = peek();
     Position start = position();
+    scalarStart = at;
     int from = ++at;
     for (char c = peek(); c != quote; c = peek()) {
       need(c != END && c != '\n' && c != '\\');
@@ -171,6 +175,7 @@ final class QuickText {
   Node.Scalar plain(boolean inBrackets) {
     need(begins(inBrackets));
     Position start = position();
+    scalarStart = at;
     int from = at;
     int end = at;
     while (!ends(inBrackets)) {

@@ -143,6 +143,31 @@ class PolicyTest {
     assertThat(by("module-gap-too-small")).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "utilisation-most, 50, true",
+    "utilisation-most, 0.9, false",
+    "module-gap-least, 1 mm, true",
+    "module-gap-least, 20 mm, false",
+    "ifc-2018 pathway-width, 30 in, true",
+    "ifc-2018 pathway-width, 48 in, false",
+    "panel-hottest, 150 °F, true"
+  })
+  void aHouseLimitByWhichMoreMayPassIsNeverSilent(String key, String value, boolean said)
+      throws IOException {
+    policy(root, "limits:\n  " + key + ": {value: \"" + value + "\", reason: our own}\n");
+    assertThat(review().problems()).isEmpty();
+    assertThat(by("limit-may-let-more-pass"))
+        .hasSize(said ? 1 : 0)
+        .allSatisfy(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+              assertThat(finding.at().start().line()).isEqualTo(2);
+              assertThat(finding.message())
+                  .contains("sets " + key + " to " + value, "in place of", "our own");
+            });
+  }
+
   @Test
   void limitsOfTheFireCodeAndTheTakeOffCanBeSetToo() throws IOException {
     assertThat(HouseLimits.shipped())

@@ -106,6 +106,15 @@ class QuickYamlTest {
     assertThat(quick).isBetween(CHANGED / 50, CHANGED);
   }
 
+  /** A key ends at the 1024th character of its line, spaces before the colon included. */
+  @ParameterizedTest
+  @ValueSource(ints = {900, 1020, 1030, 1100, 1500})
+  void keysFarFromTheirColonsAreReadTheSameOrNotAtAll(int length) {
+    String key = "a".repeat(length / 2) + " ".repeat(length - length / 2);
+    assertThat(Stream.of(key + ": 1\n", "{" + key + ": 1}\n", "b: {" + key + ": 1}\n"))
+        .allSatisfy(text -> assertThat(isSame(text)).isEqualTo(length < 1000));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
