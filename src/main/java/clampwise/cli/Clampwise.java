@@ -49,9 +49,12 @@ final class Clampwise {
     return plain.isPresent() ? review(usualDesk(), plain.get()) : parsed(arguments);
   }
 
-  /** A review printed as the house has it, where the command does not say how. */
   private int review(Desk desk, ReviewOptions options) {
-    return new ReviewCommand(console, desk).run(options.printedAs(desk.policy("job.yaml")));
+    return new ReviewCommand(console, desk).run(asTheHouseHasIt(desk, options));
+  }
+
+  private static ReviewOptions asTheHouseHasIt(Desk desk, ReviewOptions options) {
+    return options.printedAs(desk.policy("job.yaml"));
   }
 
   private Desk usualDesk() {
@@ -91,7 +94,7 @@ final class Clampwise {
     Usage usage = new Usage(command);
     return switch (command.commandSpec().name()) {
       case "review" -> review(usage);
-      case "merge" -> new MergeCommand(console, askedDesk(usage)).run(usage.review());
+      case "merge" -> merge(usage);
       case "takeoff" -> new TakeoffCommand(console).run(usage.takeoff());
       case "explain" -> new ExplainCommand(console, pages(usage)).run(usage.words());
       case "rules" -> new RulesCommand(console).run(usage.words());
@@ -107,9 +110,18 @@ final class Clampwise {
   }
 
   private int review(Usage usage) {
-    return usage.saysHowToPrint()
-        ? new ReviewCommand(console, askedDesk(usage)).run(usage.review())
-        : review(askedDesk(usage), usage.review());
+    Desk asked = askedDesk(usage);
+    return new ReviewCommand(console, asked).run(printed(usage, asked));
+  }
+
+  private int merge(Usage usage) {
+    Desk asked = askedDesk(usage);
+    return new MergeCommand(console, asked).run(printed(usage, asked));
+  }
+
+  /** Printed as the house has it, where the command does not say how. */
+  private static ReviewOptions printed(Usage usage, Desk asked) {
+    return usage.saysHowToPrint() ? usage.review() : asTheHouseHasIt(asked, usage.review());
   }
 
   private int accept(GateUsage gate, Usage usage) {

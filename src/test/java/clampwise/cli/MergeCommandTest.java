@@ -3,9 +3,11 @@ package clampwise.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clampwise.policy.Policy;
 import clampwise.report.SampleReview;
 import clampwise.repository.Scratch;
 import clampwise.review.Review;
+import clampwise.review.Reviewer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +28,7 @@ class MergeCommandTest {
   @TempDir private Path folder;
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private Policy policy = Policy.NONE;
 
   @BeforeEach
   void jobs() {
@@ -36,7 +40,21 @@ class MergeCommandTest {
     out.reset();
     err.reset();
     Console console = new Console(InputStream.nullInputStream(), out, err, Map.of(), Screen.NONE);
-    return new Clampwise(console, options -> MergeCommandTest::review, List::of).run(arguments);
+    return new Clampwise(console, options -> desk(), List::of).run(arguments);
+  }
+
+  private Desk desk() {
+    return new Desk() {
+      @Override
+      public Review review(String name, Console console) {
+        return MergeCommandTest.review(name, console);
+      }
+
+      @Override
+      public Policy policy(String job) {
+        return policy;
+      }
+    };
   }
 
   private static Review review(String name, Console console) {
@@ -89,6 +107,21 @@ class MergeCommandTest {
     String lines = out.toString(UTF_8);
     merge(files, "--lines");
     assertThat(out.toString(UTF_8)).isEqualTo(lines);
+  }
+
+  @Test
+  void joinedPartsArePrintedAsTheHouseHasOneRun() throws IOException {
+    Path file = Files.writeString(folder.resolve("policy.yaml"), "output: {format: lines}\n");
+    String[] files = parts(2);
+    merge(files);
+    String text = out.toString(UTF_8);
+    policy = new Reviewer(Optional.of(file)).policy(Path.of("job.yaml"));
+    run("review", path("jobs"));
+    String lines = out.toString(UTF_8);
+    assertThat(merge(files)).isEqualTo(70);
+    assertThat(out.toString(UTF_8)).isEqualTo(lines).isNotEqualTo(text);
+    merge(files, "--format", "text");
+    assertThat(out.toString(UTF_8)).isEqualTo(text);
   }
 
   @Test

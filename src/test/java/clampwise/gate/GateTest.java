@@ -141,6 +141,19 @@ class GateTest {
   }
 
   @Test
+  void debtsOfOwnRulesStayInARecordMadeWithoutThoseRules() throws IOException {
+    Files.copy(JUNIOR, job);
+    Path record = folder.resolve("clampwise-debts.yaml");
+    Files.writeString(
+        record,
+        "recorded: 2026-03-02\ndebts:\n"
+            + "  - {job: job.yaml, rule: own-gap, subject: fields.A}\n"
+            + "  - {job: job.yaml, rule: module-gap-too-small, subject: fields.Z}\n");
+    write(record, REVIEWER.review(job), false);
+    assertThat(record).content().contains("own-gap").doesNotContain("fields.Z");
+  }
+
+  @Test
   void aNewFindingEntersTheRecordOnlyWhenAskedTo() throws IOException {
     Files.copy(JUNIOR, job);
     Path record = folder.resolve("clampwise-debts.yaml");

@@ -68,6 +68,12 @@ final class Outlines {
           Problem.of(whole, "an outline of " + corners.size() + " corners", "three or more"));
       return Outline.NONE;
     }
+    Optional<Corner> twin = twin(corners);
+    if (twin.isPresent()) {
+      Span at = twin.get().at().at();
+      problems.add(Problem.of(at, "a corner where the one before it lies", "each corner once"));
+      return Outline.NONE;
+    }
     Coordinate[] points = corners.stream().map(Outlines::point).toArray(Coordinate[]::new);
     Polygon area = PlaneAxes.polygon(points);
     if (!new IsValidOp(area).isValid() || area.getArea() == 0) {
@@ -75,6 +81,18 @@ final class Outlines {
       return Outline.NONE;
     }
     return new Outline(Optional.of(area), edges(corners, isAnticlockwise(area)));
+  }
+
+  /** The corner that lies where the one before it does, the last before the first. */
+  private static Optional<Corner> twin(List<Corner> corners) {
+    Corner before = corners.get(corners.size() - 1);
+    for (Corner corner : corners) {
+      if (point(corner).equals2D(point(before))) {
+        return Optional.of(corner);
+      }
+      before = corner;
+    }
+    return Optional.empty();
   }
 
   private static Problem fault(Polygon area, List<Corner> corners) {

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Outlines, edges, seams and purlins of a plane. */
 class PlaneLayoutTest {
@@ -141,6 +143,20 @@ class PlaneLayoutTest {
     assertThat(job.plane().outline()).isEmpty();
     assertThat(job.found())
         .containsExactly("an outline that crosses or touches itself near this corner");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0", "6000, 4000"})
+  void aCornerTwiceIsReported(double alongMm, double upMm) {
+    job.corners =
+        List.of(
+            corner(0, 0, EdgeKind.EAVE),
+            corner(6000, 0, EdgeKind.RAKE),
+            corner(6000, 4000, EdgeKind.RIDGE),
+            corner(alongMm, upMm, EdgeKind.RAKE));
+
+    assertThat(job.plane().outline()).isEmpty();
+    assertThat(job.found()).containsExactly("a corner where the one before it lies");
   }
 
   @Test
