@@ -84,6 +84,9 @@ final class CompareCommand {
     }
     Map<String, Path> was = jobs(old);
     Map<String, Path> is = jobs(now);
+    if (was.isEmpty() && is.isEmpty()) {
+      throw new UsageException("there is no job in either folder");
+    }
     Stream.concat(was.keySet().stream(), is.keySet().stream())
         .distinct()
         .sorted(NaturalOrder::compare)

@@ -187,12 +187,15 @@ class GateCommandsTest {
   }
 
   @Test
-  void wrongSidesOfAComparisonAreSaid() {
+  void wrongSidesOfAComparisonAreSaid() throws IOException {
     assertThat(run("compare", "nowhere", job.toString())).isEqualTo(2);
     assertThat(complaint()).contains("nowhere is neither a file nor a revision");
     assertThat(run("compare", job.toString())).isEqualTo(2);
     assertThat(run("compare", folder.toString(), job.toString())).isEqualTo(2);
     assertThat(complaint()).contains("a file is compared with a file");
+    String empty = Files.createDirectory(folder.resolve("empty")).toString();
+    assertThat(run("compare", empty, empty)).isEqualTo(2);
+    assertThat(complaint()).contains("there is no job in either folder");
   }
 
   @Test
