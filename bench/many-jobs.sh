@@ -27,7 +27,7 @@ on() { # cores command...
 }
 
 parse() { # cores
-  on "$1" "$java" -Xshare:auto -XX:+UseSerialGC -cp "target/test-classes:target/clampwise.jar" \
+  on "$1" "$java" -Xshare:auto -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp "target/test-classes:target/clampwise.jar" \
     clampwise.bench.ParseFloor "$work/repository" "$1" >/dev/null
 }
 review() { # cores option...
