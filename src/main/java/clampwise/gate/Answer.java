@@ -6,6 +6,7 @@ import clampwise.finding.FindingName;
 import clampwise.finding.HouseRule;
 import clampwise.finding.HouseRule.Words;
 import clampwise.finding.Subject;
+import clampwise.job.Text;
 import clampwise.source.Span;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -15,6 +16,12 @@ sealed interface Answer permits DeviationAnswer, DebtAnswer {
 
   /** The finding it answers for. */
   FindingName name();
+
+  /** The name of a finding as it is written down. */
+  static FindingName name(Text rule, Text subject, Optional<Text> loadCase) {
+    return new FindingName(
+        rule.value(), new Subject(subject.value()), loadCase.map(Text::value).orElse(""));
+  }
 
   /** Where it is written. */
   Span at();

@@ -5,10 +5,8 @@ import clampwise.finding.Finding;
 import clampwise.finding.FindingName;
 import clampwise.finding.HouseRule;
 import clampwise.finding.HouseRule.Words;
-import clampwise.finding.Subject;
 import clampwise.gate.DebtFile.Debt;
 import clampwise.job.Day;
-import clampwise.job.Text;
 import clampwise.source.Span;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -20,10 +18,7 @@ record DebtAnswer(Debt written, Day recorded) implements Answer {
 
   @Override
   public FindingName name() {
-    return new FindingName(
-        written.rule().value(),
-        new Subject(written.subject().value()),
-        written.loadCase().map(Text::value).orElse(""));
+    return Answer.name(written.rule(), written.subject(), written.loadCase());
   }
 
   @Override

@@ -4,7 +4,6 @@ import clampwise.finding.Finding;
 import clampwise.finding.FindingName;
 import clampwise.finding.HouseRule;
 import clampwise.finding.NaturalOrder;
-import clampwise.finding.Subject;
 import clampwise.job.Count;
 import clampwise.job.Text;
 import clampwise.review.Review;
@@ -85,11 +84,7 @@ public final class DebtBook {
   }
 
   private void take(DebtFile.Debt debt) {
-    FindingName name =
-        new FindingName(
-            debt.rule().value(),
-            new Subject(debt.subject().value()),
-            debt.loadCase().map(Text::value).orElse(""));
+    FindingName name = Answer.name(debt.rule(), debt.subject(), debt.loadCase());
     of(debt.job().value()).put(name, new Extent(debt.value(), debt.places()));
   }
 

@@ -5,7 +5,6 @@ import clampwise.finding.Finding;
 import clampwise.finding.FindingName;
 import clampwise.finding.HouseRule;
 import clampwise.finding.HouseRule.Words;
-import clampwise.finding.Subject;
 import clampwise.gate.DeviationFile.Deviation;
 import clampwise.job.Text;
 import clampwise.source.Span;
@@ -19,10 +18,7 @@ record DeviationAnswer(Deviation written) implements Answer {
 
   @Override
   public FindingName name() {
-    return new FindingName(
-        written.rule().value(),
-        new Subject(written.subject().value()),
-        written.loadCase().map(Text::value).orElse(""));
+    return Answer.name(written.rule(), written.subject(), written.loadCase());
   }
 
   @Override
