@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.finding.Accepted;
 import clampwise.finding.Finding;
 import clampwise.finding.FindingOrder;
 import clampwise.finding.HouseRule;
@@ -11,6 +12,7 @@ import clampwise.source.Nearest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,6 +37,18 @@ final class AcceptCommand {
 
   /** Reviews the job, finds what is meant, and adds it to the file beside the job. */
   int run(AcceptOptions options) {
+    return OneAtATime.on(DeviationFiles.of(path(options.job())), () -> accept(options));
+  }
+
+  private static Path path(String job) {
+    try {
+      return Path.of(job);
+    } catch (InvalidPathException e) {
+      throw new UsageException(job + " is not a file name here");
+    }
+  }
+
+  private int accept(AcceptOptions options) {
     LocalDate today = options.desk().today().orElseGet(LocalDate::now);
     if (options.until().isBefore(today)) {
       throw new UsageException("--until " + options.until() + " is past; today is " + today);
@@ -146,10 +160,21 @@ final class AcceptCommand {
         "there is no finding " + number + "; the review has " + leading.size());
   }
 
+  /** What is open, and known debts, which somebody may answer for by name. */
+  private static List<Finding> candidates(Review review) {
+    List<Finding> all = new ArrayList<>(review.findings());
+    for (Accepted one : review.accepted()) {
+      if (one.kind() == Accepted.Kind.DEBT) {
+        all.add(one.finding());
+      }
+    }
+    return all;
+  }
+
   private static Finding ruled(String rule, Optional<String> subject, Review review) {
     List<Finding> found = new ArrayList<>();
     List<String> rules = new ArrayList<>();
-    for (Finding finding : review.findings()) {
+    for (Finding finding : candidates(review)) {
       rules.add(finding.rule());
       boolean fits =
           finding.rule().equals(rule)

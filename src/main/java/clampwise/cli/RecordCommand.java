@@ -30,7 +30,10 @@ final class RecordCommand {
   int run(List<String> words, boolean adds, LocalDate today) {
     List<ListedJob> jobs = JobList.of(words);
     Path place = DebtBook.placeFor(Path.of(jobs.get(0).name()));
-    DebtBook book = DebtBook.open(place, adds, today);
+    return OneAtATime.on(place, () -> settle(jobs, DebtBook.open(place, adds, today), place));
+  }
+
+  private int settle(List<ListedJob> jobs, DebtBook book, Path place) {
     if (!book.problems().isEmpty()) {
       book.problems().forEach(one -> console.complain(one.at() + ": " + ProblemLine.of(one)));
       throw new UsageException("a record that cannot be read in full is not written over");

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,9 @@ final class Sorting {
   private final List<Accepted> accepted = new ArrayList<>();
   private final List<Finding> added = new ArrayList<>();
 
+  /** For these somebody answered who does no more; no debt stands behind that. */
+  private final Set<FindingName> contested = new HashSet<>();
+
   Sorting(
       Review review, List<Answer> answers, LocalDate today, Supplier<Collection<String>> rules) {
     this.review = review;
@@ -45,9 +49,9 @@ final class Sorting {
   void sort() {
     for (Answer answer : answers) {
       Optional<Finding> found = Optional.ofNullable(open.get(answer.name()));
-      if (found.isPresent()) {
+      if (found.isPresent() && !contested.contains(answer.name())) {
         weigh(answer, found.get());
-      } else {
+      } else if (found.isEmpty()) {
         idle(answer);
       }
     }
@@ -59,6 +63,7 @@ final class Sorting {
       open.remove(finding.name());
       accepted.add(answer.accept(finding));
     } else {
+      contested.add(finding.name());
       String kind = kind(answer);
       HouseRule rule = fault.get().rule();
       added.add(rule.found(finding, answer.subject(kind), answer.at(), fault.get().words()));

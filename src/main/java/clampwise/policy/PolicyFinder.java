@@ -22,7 +22,7 @@ public final class PolicyFinder {
 
   private final Optional<Path> named;
   private final Supplier<Collection<String>> rules;
-  private final Map<Path, Policy> known = new ConcurrentHashMap<>();
+  private final Map<Named, Policy> known = new ConcurrentHashMap<>();
 
   private PolicyFinder(Optional<Path> named, Supplier<Collection<String>> rules) {
     this.named = named;
@@ -48,13 +48,17 @@ public final class PolicyFinder {
     return new PolicyFinder(named, others);
   }
 
+  /** A folder, and whether its policy is named from the root of the disk. */
+  private record Named(Path folder, boolean absolute) {}
+
   /** The policy in force for a job file, which need not exist. */
   public Policy of(Path job) {
     Path folder = folder(job);
-    Policy policy = known.get(folder);
+    Named asked = new Named(folder, job.isAbsolute());
+    Policy policy = known.get(asked);
     if (policy == null) {
       policy = read(folder, job.isAbsolute());
-      known.put(folder, policy);
+      known.put(asked, policy);
     }
     return policy;
   }

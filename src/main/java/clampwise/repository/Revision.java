@@ -1,6 +1,7 @@
 package clampwise.repository;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -83,6 +84,8 @@ public record Revision(GitRepository repository, ObjectId tree) implements AutoC
       while (walk.next()) {
         if (isRead(walk.getPathString()) && isFile(walk.getFileMode(0))) {
           write(walk, folder);
+        } else if (walk.getFileMode(0) == FileMode.SYMLINK) {
+          link(walk, folder);
         }
       }
     }
@@ -94,6 +97,18 @@ public record Revision(GitRepository repository, ObjectId tree) implements AutoC
     if (file.startsWith(folder) && size <= LARGEST) {
       Files.createDirectories(file.getParent());
       Files.write(file, repository.git().open(walk.getObjectId(0)).getBytes());
+    }
+  }
+
+  /** Links out of the repository lead to nothing that a revision has. */
+  private void link(TreeWalk walk, Path folder) throws IOException {
+    Path file = folder.resolve(walk.getPathString()).normalize();
+    byte[] bytes = repository.git().open(walk.getObjectId(0)).getBytes();
+    Path target = Path.of(new String(bytes, StandardCharsets.UTF_8));
+    boolean inside = file.resolveSibling(target).normalize().startsWith(folder);
+    if (file.startsWith(folder) && !target.isAbsolute() && inside) {
+      Files.createDirectories(file.getParent());
+      Files.createSymbolicLink(file, target);
     }
   }
 

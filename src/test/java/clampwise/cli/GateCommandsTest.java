@@ -156,6 +156,41 @@ class GateCommandsTest {
   }
 
   @Test
+  void aKnownDebtIsAcceptedByItsRule() throws IOException {
+    change("MC-35", "MC-40");
+    assertThat(run("record", folder.toString())).isZero();
+    assertThat(
+            run(
+                "accept",
+                job.toString(),
+                "frame-outside-mid-clamp-range",
+                "--reason",
+                "r",
+                "--by",
+                "b",
+                "--until",
+                "2999-01-01"))
+        .isZero();
+    assertThat(run("review", "-q", job.toString())).isZero();
+    assertThat(printed()).contains("1 accepted deviation");
+  }
+
+  @Test
+  void aPolicyBehindALinkHoldsInARevisionToo() throws IOException, GitAPIException {
+    Files.writeString(
+        folder.resolve("pol.yaml"),
+        "rules: {frame-outside-mid-clamp-range: {severity: off, reason: r}}\n");
+    Files.createSymbolicLink(folder.resolve("jobs/clampwise-policy.yaml"), Path.of("../pol.yaml"));
+    change("MC-35", "MC-40");
+    try (Git git = Git.open(folder.toFile())) {
+      git.add().addFilepattern(".").call();
+      git.commit().setSign(false).setAuthor("a", "a@example.org").setMessage("two").call();
+    }
+    assertThat(run("compare", "HEAD", job.toString())).isZero();
+    assertThat(printed()).contains("0 new, 0 worse, 0 better, 0 gone, 0 unchanged.");
+  }
+
+  @Test
   void aRecordThatCannotBeReadIsNotWrittenOver() throws IOException {
     Path record = Files.writeString(folder.resolve("clampwise-debts.yaml"), "debts: 3\n");
     assertThat(run("record", folder.toString())).isEqualTo(2);

@@ -196,6 +196,18 @@ class GateTest {
   }
 
   @Test
+  void behindADeviationThatRanOutStandsNoDebt() throws IOException {
+    Files.copy(JUNIOR, job);
+    Review all = REVIEWER.review(job);
+    write(folder.resolve("clampwise-debts.yaml"), all, false);
+    accept(all.findings().subList(0, 1), Optional.empty());
+    assertThat(pass(ON).accepted()).hasSameSizeAs(all.findings());
+    assertThat(pass(UNTIL.plusDays(1)).findings())
+        .extracting(Finding::rule)
+        .containsExactlyInAnyOrder(all.findings().get(0).rule(), "deviation-expired");
+  }
+
+  @Test
   void aRevisionThatTheJobIsNotAtHoldsForNothing() throws IOException {
     Files.copy(JUNIOR, job);
     Review all = REVIEWER.review(job);
