@@ -133,7 +133,7 @@ final class Clampwise {
     Desk asked = askedDesk(usage);
     int own = ownRules(asked);
     RecordCommand command = new RecordCommand(console, asked);
-    return Math.max(own, command.run(gate.words(), gate.adds(), gate.today()));
+    return Math.max(own, command.run(gate.recorded(), gate.adds(), gate.today()));
   }
 
   private int compare(GateUsage gate, Usage usage) {

@@ -120,7 +120,9 @@ final class CompareCommand {
     } else {
       sheet.gap();
       sheet.prose(0, clampwise.report.Role.HEADING, title);
-      sheet.prose(2, clampwise.report.Role.PLAIN, text);
+      if (!text.isEmpty()) {
+        sheet.prose(2, clampwise.report.Role.PLAIN, text);
+      }
     }
   }
 

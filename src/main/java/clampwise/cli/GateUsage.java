@@ -1,6 +1,9 @@
 package clampwise.cli;
 
 import clampwise.finding.Threshold;
+import clampwise.source.SourceFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +80,7 @@ final class GateUsage {
       throw new UsageException(
           "accept takes a job and findings, by number or by rule; see clampwise accept --help");
     }
+    refuseInput("accept", words.get(0));
     return new AcceptOptions(
         words.get(0),
         words.subList(1, words.size()),
@@ -86,6 +90,18 @@ final class GateUsage {
         DeskUsage.day("--until", needed("--until", "the last day on which it holds")),
         parsed.hasMatchedOption("--this-revision"),
         new DeskUsage(parsed).desk());
+  }
+
+  /** Refuses standard input where something is written beside the job or about its file. */
+  private static void refuseInput(String command, String word) {
+    if (word.equals("-")) {
+      throw new UsageException(command + " takes a job file, not standard input");
+    }
+  }
+
+  List<String> recorded() {
+    words().forEach(word -> refuseInput("record", word));
+    return words();
   }
 
   private String needed(String option, String what) {
@@ -133,8 +149,10 @@ final class GateUsage {
     return parsed.hasMatchedOption("--limits");
   }
 
+  /** The job whose policy is asked for; in a folder, a job of the usual name. */
   String job() {
-    return words().stream().findFirst().orElse("job.yaml");
+    String job = words().stream().findFirst().orElse("job.yaml");
+    return Files.isDirectory(Path.of(job)) ? SourceFiles.nameOf(Path.of(job, "job.yaml")) : job;
   }
 
   /** The words that are no options. */

@@ -39,9 +39,21 @@ final class RecordCommand {
       throw new UsageException("a record that cannot be read in full is not written over");
     }
     int worst = ExitCode.CLEAR;
+    boolean anyRead = false;
     for (ListedJob job : jobs) {
-      worst = Math.max(worst, settle(job, book));
+      int code = settle(job, book);
+      anyRead |= code == ExitCode.CLEAR;
+      worst = Math.max(worst, code);
     }
+    if (!anyRead) {
+      // An empty record would keep the findings of the first true run out.
+      console.complain("nothing is recorded: no job could be read in full");
+      return worst;
+    }
+    return write(book, place, worst);
+  }
+
+  private int write(DebtBook book, Path place, int worst) {
     book.forgetLostJobs();
     WholeFile.write(place.toString(), book.text());
     console.print(place + ": " + book.summary() + "\n");

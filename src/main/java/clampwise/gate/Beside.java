@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /**
  * A file of the gate as it was read.
@@ -21,8 +22,12 @@ import java.util.Optional;
  */
 record Beside<T>(Optional<T> content, List<SourceText> sources, List<Problem> problems) {
 
-  /** Reads a file that may be missing. */
-  static <T> Beside<T> read(Path file, Class<T> type) {
+  /**
+   * Reads a file that may be missing.
+   *
+   * @param check what else has to be so in it
+   */
+  static <T> Beside<T> read(Path file, Class<T> type, BiConsumer<T, Problems> check) {
     if (!Files.exists(file)) {
       return new Beside<>(Optional.empty(), List.of(), List.of());
     }
@@ -31,6 +36,7 @@ record Beside<T>(Optional<T> content, List<SourceText> sources, List<Problem> pr
     Optional<SourceText> text =
         SourceFiles.read(file, problems).map(bytes -> new SourceText(name, bytes));
     Optional<T> content = text.flatMap(source -> of(source, type, problems));
+    content.ifPresent(read -> check.accept(read, problems));
     return new Beside<>(content, text.stream().toList(), problems.sorted());
   }
 

@@ -40,7 +40,7 @@ record DebtRecord(Path path, Beside<DebtFile> file, Map<String, List<Answer>> by
   static DebtRecord read(Path path) {
     Path here = Path.of("").toAbsolutePath();
     Path shown = path.startsWith(here) ? here.relativize(path) : path;
-    Beside<DebtFile> file = Beside.read(shown, DebtFile.class);
+    Beside<DebtFile> file = Beside.read(shown, DebtFile.class, (debts, problems) -> {});
     Map<String, List<Answer>> byJob = new HashMap<>();
     file.content()
         .ifPresent(

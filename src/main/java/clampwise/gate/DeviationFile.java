@@ -4,12 +4,21 @@ import clampwise.job.Count;
 import clampwise.job.Day;
 import clampwise.job.Doc;
 import clampwise.job.Text;
+import clampwise.source.Problems;
 import java.util.List;
 import java.util.Optional;
 
 /** The deviations that somebody accepted for one job, as they are written beside it. */
 public record DeviationFile(
     @Doc("Accepted deviations, one for each finding.") List<DeviationFile.Deviation> accepted) {
+
+  /** Tells where a deviation names nobody who answers for it, or says no reason. */
+  void check(Problems problems) {
+    for (Deviation one : accepted) {
+      one.reason().isNeeded("why it is accepted", problems);
+      one.by().isNeeded("the person or role that answers for it", problems);
+    }
+  }
 
   /** One finding that somebody answers for. */
   public record Deviation(

@@ -51,7 +51,8 @@ public final class Gate {
   }
 
   private Review pass(Review review, Path job, Optional<DebtRecord> record) {
-    Beside<DeviationFile> beside = Beside.read(DeviationFiles.of(job), DeviationFile.class);
+    Path file = DeviationFiles.of(job);
+    Beside<DeviationFile> beside = Beside.read(file, DeviationFile.class, DeviationFile::check);
     boolean nothing = beside.sources().isEmpty() && beside.problems().isEmpty();
     return nothing && record.isEmpty() ? review : pass(review, job, beside, record);
   }

@@ -58,8 +58,14 @@ final class PolicyReader {
   private Optional<Node.Mapping> checked(Path file) {
     Optional<Node.Mapping> tree =
         SourceFiles.read(file, problems).flatMap(bytes -> taken(SourceFiles.nameOf(file), bytes));
-    tree.ifPresent(node -> RecordReader.read(node, PolicyFile.class, problems));
+    tree.flatMap(node -> RecordReader.read(node, PolicyFile.class, problems))
+        .ifPresent(this::checkReasons);
     return tree;
+  }
+
+  private void checkReasons(PolicyFile file) {
+    file.rules().all().forEach(rule -> rule.value().reason().isNeeded("a reason", problems));
+    file.limits().all().forEach(limit -> limit.value().reason().isNeeded("a reason", problems));
   }
 
   private Optional<Node.Mapping> taken(String name, byte[] bytes) {

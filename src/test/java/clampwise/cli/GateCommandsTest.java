@@ -266,4 +266,50 @@ class GateCommandsTest {
                 job.toString()))
         .isEqualTo(1);
   }
+
+  @Test
+  void nothingIsRecordedWhereNoJobCouldBeRead() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    Path record = folder.resolve("clampwise-debts.yaml");
+    assertThat(run("record", empty.toString())).isEqualTo(2);
+    assertThat(complaint()).contains("nothing is recorded");
+    Files.writeString(empty.resolve("job.yaml"), "jbo: x\n");
+    assertThat(run("record", empty.toString())).isEqualTo(2);
+    assertThat(record).doesNotExist();
+    Files.delete(empty.resolve("job.yaml"));
+    change("MC-35", "MC-40");
+    assertThat(run("record", folder.toString())).isZero();
+    assertThat(record).content().contains("frame-outside-mid-clamp-range");
+  }
+
+  @Test
+  void standardInputHasNoFileToWriteBeside() {
+    assertThat(run("record", "-")).isEqualTo(2);
+    assertThat(complaint()).contains("record takes a job file, not standard input");
+    assertThat(run("accept", "-", "1", "--reason", "r", "--by", "b", "--until", "2999-01-01"))
+        .isEqualTo(2);
+    assertThat(complaint()).contains("accept takes a job file, not standard input");
+  }
+
+  @Test
+  void aFolderIsAskedForThePolicyOfTheJobInIt() throws IOException {
+    Files.writeString(job.resolveSibling("clampwise-policy.yaml"), "fail-on: note\n");
+    assertThat(run("policy", job.resolveSibling("").toString())).isZero();
+    assertThat(printed()).contains("fail-on: note");
+  }
+
+  @Test
+  void aReasonOfNoWordsIsNone() throws IOException {
+    String limit = "limits:\n  module-gap-least: {value: 20 mm, reason: \"\"}\n";
+    Path policy = Files.writeString(folder.resolve("clampwise-policy.yaml"), limit);
+    assertThat(run("policy", job.toString())).isEqualTo(2);
+    assertThat(complaint()).contains("clampwise-policy.yaml:2:44: ", "a reason");
+    Files.delete(policy);
+    change("MC-35", "MC-40");
+    assertThat(accept()).isZero();
+    Path accepted = job.resolveSibling("job.accepted.yaml");
+    Files.writeString(accepted, Files.readString(accepted).replace("by: b", "by: \" \""));
+    assertThat(run("review", "-q", "--on", "2026-03-02", job.toString())).isEqualTo(2);
+    assertThat(printed()).contains("the person or role that answers for it");
+  }
 }
