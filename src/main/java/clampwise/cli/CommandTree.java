@@ -236,6 +236,7 @@ final class CommandTree {
         .index(arity.endsWith("*") ? "0..*" : "0")
         .arity(arity)
         .required(!arity.startsWith("0"))
+        .hideParamSyntax(label.indexOf(' ') > 0)
         .type(List.class)
         .auxiliaryTypes(String.class)
         .paramLabel(label)

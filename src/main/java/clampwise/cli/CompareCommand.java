@@ -62,7 +62,7 @@ final class CompareCommand {
     }
     int colon = word.indexOf(':');
     return colon > 0
-        ? ComparedSide.of(word.substring(0, colon), Path.of(word.substring(colon + 1)))
+        ? ComparedSide.fromRoot(word.substring(0, colon), word.substring(colon + 1))
         : ComparedSide.of(word, otherwise);
   }
 
@@ -71,7 +71,7 @@ final class CompareCommand {
       return Path.of(word);
     }
     int colon = word.indexOf(':');
-    return Path.of(colon > 0 ? word.substring(colon + 1) : "");
+    return colon > 0 ? ComparedSide.root().resolve(word.substring(colon + 1)) : Path.of("");
   }
 
   private void compare(ComparedSide old, ComparedSide now) {

@@ -1,5 +1,6 @@
 package clampwise.cli;
 
+import clampwise.repository.GitRepository;
 import clampwise.repository.Revision;
 import clampwise.source.SourceFiles;
 import java.io.IOException;
@@ -31,6 +32,21 @@ record ComparedSide(Path path, Optional<Path> written, String shown) implements 
       return Files.exists(Path.of(word));
     } catch (InvalidPathException e) {
       return false;
+    }
+  }
+
+  /** A path from the root of the repository on, as git takes {@code REV:PATH}. */
+  static ComparedSide fromRoot(String name, String path) {
+    return of(name, root().resolve(path));
+  }
+
+  /** The root of the repository around the working folder; that folder where there is none. */
+  static Path root() {
+    Path here = Path.of("");
+    try (GitRepository around = GitRepository.around(here).orElse(null)) {
+      return around == null ? here : around.root();
+    } catch (IOException e) {
+      return here;
     }
   }
 

@@ -30,8 +30,8 @@ final class GateUsage {
     return withDesk(command)
         .addPositional(
             CommandTree.words(
-                "JOB FINDING",
-                "2..*",
+                "JOB FINDING...",
+                "0..*",
                 "A job file, and the number of the"
                     + " finding in its review or the id of its rule."));
   }
@@ -57,7 +57,7 @@ final class GateUsage {
                 "never"));
     return withDesk(command)
         .addPositional(
-            CommandTree.words("OLD NEW", "2..*", "Files, folders, REV:PATH or revisions."));
+            CommandTree.words("OLD NEW", "0..*", "Files, folders, REV:PATH or revisions."));
   }
 
   static CommandSpec policy(CommandSpec command) {

@@ -114,6 +114,17 @@ class OwnRulesCommandTest {
     assertThat(run("review", "--own-rules", folder, "--no-own-rules", job)).isEqualTo(2);
   }
 
+  @Test
+  void aFileThatWouldBePassedOverIsSaid() throws IOException {
+    Path topic = Path.of(folder).resolve("clamps");
+    Files.writeString(topic.resolve("own-astray.md"), "# Astray\n");
+    Files.writeString(topic.resolve("own-other.DRL"), "rule \"own-other\" end\n");
+    assertThat(run("review", "--own-rules", folder, job)).isEqualTo(2);
+    assertThat(err.toString(UTF_8))
+        .contains("own-astray.md:1:1: a page without its rule")
+        .contains("own-other.DRL:1:1: an ending in capitals");
+  }
+
   /**
    * Whatever a repository brings along: its job, its policy, its folders, its own configuration.
    */

@@ -21,7 +21,10 @@ class StoryTest {
         .environment()
         .put(
             "CLAMPWISE",
-            java + " -cp " + System.getProperty("java.class.path") + " clampwise.cli.Main");
+            java
+                + " -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp "
+                + System.getProperty("java.class.path")
+                + " clampwise.cli.Main");
     Process process = story.start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(told).isZero();

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -35,6 +36,9 @@ record OwnFolder(
   private static final String PAGE = ".md";
   private static final String BASE = "base";
 
+  /** What the id of every own rule begins with. */
+  private static final String OWN = "own-";
+
   /** Reads a folder; empty if there is none. */
   static Optional<OwnFolder> read(Path folder, String shown) throws IOException {
     if (!Files.isDirectory(folder)) {
@@ -47,6 +51,7 @@ record OwnFolder(
       }
     }
     read.oneIdEach();
+    read.noLonePage();
     return Optional.of(read);
   }
 
@@ -58,6 +63,8 @@ record OwnFolder(
       rules.add(RuleSource.of(new RuleText(name, text(name, file)), path(name)));
     } else if (name.endsWith(RULE)) {
       problem(name, "a rule outside a topic", "a folder of its topic, such as clamps/" + name);
+    } else if (name.toLowerCase(Locale.ROOT).endsWith(RULE)) {
+      problem(name, "an ending in capitals", "a name that ends in " + RULE);
     }
   }
 
@@ -77,6 +84,18 @@ record OwnFolder(
 
   private void problem(String name, String found, String expected) {
     problems.add(Problem.of(Span.startOf(path(name)), found, expected));
+  }
+
+  /** A page under a name that no rule has is mostly that of a rule that went astray. */
+  private void noLonePage() {
+    for (String page : pages.keySet()) {
+      String stem = page.substring(0, page.length() - PAGE.length());
+      String id = stem.substring(stem.lastIndexOf('/') + 1);
+      boolean rule = rules.stream().anyMatch(one -> one.rule().file().equals(stem + RULE));
+      if (id.startsWith(OWN) && !rule) {
+        problem(page, "a page without its rule", id + RULE + " beside it");
+      }
+    }
   }
 
   private void oneIdEach() {
